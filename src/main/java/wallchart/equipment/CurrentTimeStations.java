@@ -1,0 +1,80 @@
+package wallchart.equipment;
+
+import java.util.List;
+import wallchart.quantity.CurrentTimeProduct;
+
+/**
+ * The current-time products a generator can be set to, ascending.
+ *
+ * @param stations at least one, strictly ascending, over 0 and up to 2000 mAs
+ */
+public record CurrentTimeStations(List<CurrentTimeProduct> stations) {
+
+    private static final CurrentTimeProduct LARGEST_SENSIBLE = CurrentTimeProduct.milliampereSeconds(2000);
+    /** Two logarithmic distances closer than this are a tie. */
+    private static final double TIE = 1e-12;
+    /** With one station only: half an R10 step, as a factor. */
+    private static final double HALF_R10_STEP = Math.pow(10, 0.05);
+
+    public CurrentTimeStations {
+        stations = Ascending.require("mAs stations", stations);
+        if (stations.get(0).milliampereSeconds().signum() == 0
+                || stations.get(stations.size() - 1).compareTo(LARGEST_SENSIBLE) > 0) {
+            throw new IllegalArgumentException("mAs stations run from " + stations.get(0) + " to "
+                    + stations.get(stations.size() - 1) + ": they lie over 0 and up to " + LARGEST_SENSIBLE);
+        }
+    }
+
+    public CurrentTimeProduct smallest() {
+        return stations.get(0);
+    }
+
+    public CurrentTimeProduct largest() {
+        return stations.get(stations.size() - 1);
+    }
+
+    public boolean has(CurrentTimeProduct mAs) {
+        return stations.contains(mAs);
+    }
+
+    /** The station nearest to a computed current-time product over 0 on a logarithmic scale; a tie goes to the lower. */
+    public CurrentTimeProduct nearest(double mAs) {
+        var nearest = stations.get(0);
+        for (var station : stations) {
+            if (logDistance(station, mAs) < logDistance(nearest, mAs) - TIE) {
+                nearest = station;
+            }
+        }
+        return nearest;
+    }
+
+    /** The smallest station that is not under a computed current-time product; the largest where none is. */
+    public CurrentTimeProduct atLeast(double mAs) {
+        return stations.stream()
+                .filter(station -> station.inMilliampereSeconds() >= mAs * (1 - TIE))
+                .findFirst()
+                .orElse(largest());
+    }
+
+    /** Whether a computed current-time product lies beyond the largest station by more than half a step. */
+    public boolean isAbove(double mAs) {
+        int last = stations.size() - 1;
+        return mAs > largest().inMilliampereSeconds() * halfStep(last - 1, last);
+    }
+
+    /** Whether a computed current-time product lies below the smallest station by more than half a step. */
+    public boolean isBelow(double mAs) {
+        return mAs < smallest().inMilliampereSeconds() / halfStep(0, 1);
+    }
+
+    private double halfStep(int lower, int upper) {
+        return stations.size() == 1
+                ? HALF_R10_STEP
+                : Math.sqrt(stations.get(upper).inMilliampereSeconds()
+                        / stations.get(lower).inMilliampereSeconds());
+    }
+
+    private static double logDistance(CurrentTimeProduct station, double mAs) {
+        return Math.abs(Math.log(station.inMilliampereSeconds() / mAs));
+    }
+}

@@ -1,0 +1,147 @@
+package wallchart.equipment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import wallchart.equipment.EquipmentDocument.DistancesPart;
+import wallchart.equipment.EquipmentDocument.GridPart;
+import wallchart.equipment.EquipmentDocument.RangePart;
+import wallchart.equipment.EquipmentDocument.ReceptorPart;
+import wallchart.equipment.EquipmentDocument.SupportPart;
+import wallchart.quantity.Distance;
+import wallchart.quantity.FieldSize;
+import wallchart.quantity.TubeVoltage;
+
+/**
+ * Turns what people wrote about a room into a {@link Room}, or says everything that is impossible about it, each with its field.
+ *
+ * <p>Stateless and thread-safe.
+ */
+public final class EquipmentReader {
+
+    private EquipmentReader() {}
+
+    public static EquipmentReading read(EquipmentDocument document) {
+        var problems = new ReadingProblems();
+        var id = problems.required("/room", document.room(), room -> Slugs.require("room", room));
+        var name = problems.required("/name", document.name(), text -> text);
+        var generator = new GeneratorReader(problems).read(document.generator());
+        var tube = new TubeReader(problems).read(document.tube());
+        var reading = new EquipmentReader.Places(problems);
+        var grids = problems.each("/grids", document.grids(), reading::grid);
+        var receptors = problems.each("/receptors", document.receptors(), reading::receptor);
+        var supports = problems.each("/supports", document.supports(), reading::support);
+        if (problems.found().isEmpty()) {
+            var room = problems.at(
+                    "",
+                    () -> new Room(
+                            id.orElseThrow(),
+                            name.orElseThrow(),
+                            generator.orElseThrow(),
+                            tube.orElseThrow(),
+                            grids,
+                            receptors,
+                            supports));
+            room.ifPresent(possible -> RoomChecks.check(possible, problems));
+            if (problems.found().isEmpty()) {
+                return new EquipmentReading.Accepted(room.orElseThrow());
+            }
+        }
+        return new EquipmentReading.Refused(problems.found());
+    }
+
+    /** Reads grids, receptors and supports. */
+    private record Places(ReadingProblems problems) {
+
+        Optional<Grid> grid(String field, GridPart part) {
+            var id = problems.required(field + "/id", part.id(), text -> text);
+            var ratio = problems.required(field + "/ratio", part.ratio(), value -> value);
+            var lines = problems.required(field + "/linesPerCm", part.linesPerCm(), value -> value);
+            var focus = problems.optional(field + "/focalDistanceCm", part.focalDistanceCm(), Distance::new);
+            var range = problems.optional(field + "/focalRangeCm", part.focalRangeCm(), Places::range);
+            var factors = problems.each(field + "/factors", part.factors(), (pointer, factor) -> {
+                var kV = problems.required(pointer + "/kV", factor.kV(), TubeVoltage::new);
+                var times = problems.required(pointer + "/factor", factor.factor(), value -> value);
+                return kV.flatMap(at -> times.map(value -> new Grid.Factor(at, value)));
+            });
+            return id.isEmpty() || ratio.isEmpty() || lines.isEmpty()
+                    ? Optional.empty()
+                    : problems.at(field, () -> new Grid(id.get(), ratio.get(), lines.get(), focus, range, factors));
+        }
+
+        Optional<Receptor> receptor(String field, ReceptorPart part) {
+            var id = problems.required(field + "/id", part.id(), text -> text);
+            var name = problems.required(field + "/name", part.name(), text -> text);
+            var kind = problems.required(field + "/kind", part.kind(), Places::receptorKind);
+            var sizes = problems.each(
+                    field + "/sizesCm",
+                    part.sizesCm(),
+                    (pointer, size) -> problems.at(pointer, () -> FieldSize.parse(size)));
+            var target = problems.required(field + "/targetExposureIndex", part.targetExposureIndex(), value -> value);
+            return id.isEmpty() || name.isEmpty() || kind.isEmpty() || target.isEmpty()
+                    ? Optional.empty()
+                    : problems.at(field, () -> new Receptor(id.get(), name.get(), kind.get(), sizes, target.get()));
+        }
+
+        Optional<Support> support(String field, SupportPart part) {
+            var kind = problems.required(field + "/kind", part.kind(), Places::supportKind);
+            var gap = problems.required(field + "/receptorGapCm", part.receptorGapCm(), Distance::new);
+            var sids = problems.required(field + "/sidCm", part.sidCm(), Places::distances);
+            var grids = problems.required(field + "/grids", part.grids(), ids -> ids);
+            var receptors = problems.required(field + "/receptors", part.receptors(), ids -> ids);
+            var chambers = problems.at(field + "/aecChambers", () -> chambers(part.aecChambers()));
+            return kind.isEmpty()
+                            || gap.isEmpty()
+                            || sids.isEmpty()
+                            || grids.isEmpty()
+                            || receptors.isEmpty()
+                            || chambers.isEmpty()
+                    ? Optional.empty()
+                    : problems.at(
+                            field,
+                            () -> new Support(
+                                    kind.get(), gap.get(), sids.get(), grids.get(), receptors.get(), chambers.get()));
+        }
+
+        private static DistanceRange range(RangePart part) {
+            if (part.from() == null || part.to() == null) {
+                throw new IllegalArgumentException("from and to must both be given");
+            }
+            return new DistanceRange(new Distance(part.from()), new Distance(part.to()));
+        }
+
+        private static AllowedDistances distances(DistancesPart part) {
+            if (part.stations() == null) {
+                return new AllowedDistances.Within(range(new RangePart(part.from(), part.to())));
+            }
+            if (part.from() != null || part.to() != null) {
+                throw new IllegalArgumentException("give either stations, or from and to");
+            }
+            return new AllowedDistances.Stops(
+                    part.stations().stream().map(Distance::new).toList());
+        }
+
+        private static ReceptorKind receptorKind(String slug) {
+            return ReceptorKind.find(slug)
+                    .orElseThrow(() -> new IllegalArgumentException(
+                            "kind is \"" + slug + "\": write csi, gadox, storage-phosphor or film-screen"));
+        }
+
+        private static SupportKind supportKind(String slug) {
+            return SupportKind.find(slug)
+                    .orElseThrow(() -> new IllegalArgumentException(
+                            "kind is \"" + slug + "\": write tabletop, table-bucky, wall-bucky or mobile"));
+        }
+
+        private static Set<Chamber> chambers(List<String> slugs) {
+            return (slugs == null ? new ArrayList<String>() : slugs)
+                    .stream()
+                            .map(slug -> Chamber.find(slug)
+                                    .orElseThrow(() -> new IllegalArgumentException(
+                                            "chamber is \"" + slug + "\": write left, centre or right")))
+                            .collect(Collectors.toUnmodifiableSet());
+        }
+    }
+}

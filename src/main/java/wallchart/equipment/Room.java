@@ -1,0 +1,61 @@
+package wallchart.equipment;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * One X-ray room with everything the chart depends on; a value that has passed every check.
+ *
+ * @param id short name that stands in addresses
+ * @param name name for people
+ */
+public record Room(
+        String id,
+        String name,
+        Generator generator,
+        Tube tube,
+        List<Grid> grids,
+        List<Receptor> receptors,
+        List<Support> supports) {
+
+    public Room {
+        Slugs.require("room", id);
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("room name is empty: write the name staff know it by");
+        }
+        requireDistinct("grid id", grids, Grid::id);
+        requireDistinct("receptor id", receptors, Receptor::id);
+        requireDistinct("support", supports, support -> support.kind().slug());
+        if (supports.isEmpty()) {
+            throw new IllegalArgumentException("no support: a room has at least one");
+        }
+        grids = List.copyOf(grids);
+        receptors = List.copyOf(receptors);
+        supports = List.copyOf(supports);
+    }
+
+    private static <T> void requireDistinct(String what, List<T> things, Function<T, String> name) {
+        var counts = things.stream().collect(Collectors.groupingBy(name, Collectors.counting()));
+        counts.forEach((id, count) -> {
+            if (count > 1) {
+                throw new IllegalArgumentException(what + " \"" + id + "\" stands " + count + " times: once each");
+            }
+        });
+    }
+
+    public Optional<Grid> findGrid(String gridId) {
+        return grids.stream().filter(grid -> grid.id().equals(gridId)).findFirst();
+    }
+
+    public Optional<Receptor> findReceptor(String receptorId) {
+        return receptors.stream()
+                .filter(receptor -> receptor.id().equals(receptorId))
+                .findFirst();
+    }
+
+    public Optional<Support> findSupport(SupportKind kind) {
+        return supports.stream().filter(support -> support.kind() == kind).findFirst();
+    }
+}

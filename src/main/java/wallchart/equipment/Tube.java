@@ -1,0 +1,47 @@
+package wallchart.equipment;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import wallchart.quantity.Filtration;
+
+/**
+ * The X-ray tube of one room.
+ *
+ * @param anodeAngleDegrees angle of the anode, 5 to 30 degrees
+ * @param totalFiltration inherent and fixed added filtration, at least 1.5 mm Al
+ * @param focalSpots one or two, each name once
+ * @param output the physicist's measurement; absent means uncalibrated
+ */
+public record Tube(
+        BigDecimal anodeAngleDegrees,
+        Filtration totalFiltration,
+        List<FocalSpot> focalSpots,
+        Optional<MeasuredOutput> output) {
+
+    private static final BigDecimal SMALLEST_ANGLE = new BigDecimal("5");
+    private static final BigDecimal LARGEST_ANGLE = new BigDecimal("30");
+    private static final BigDecimal LEAST_ALUMINIUM = new BigDecimal("1.5");
+
+    public Tube {
+        if (anodeAngleDegrees.compareTo(SMALLEST_ANGLE) < 0 || anodeAngleDegrees.compareTo(LARGEST_ANGLE) > 0) {
+            throw new IllegalArgumentException("anode angle is " + anodeAngleDegrees.toPlainString()
+                    + " degrees: it lies within " + SMALLEST_ANGLE + " and " + LARGEST_ANGLE);
+        }
+        if (totalFiltration.aluminiumMillimetres().compareTo(LEAST_ALUMINIUM) < 0) {
+            throw new IllegalArgumentException(
+                    "total filtration is " + totalFiltration + ": at least " + LEAST_ALUMINIUM
+                            + " mm Al is needed (the beam model and 21 CFR 1020.30(m) half-value layers hold from there)");
+        }
+        if (focalSpots.isEmpty()
+                || focalSpots.stream().map(FocalSpot::name).distinct().count() != focalSpots.size()) {
+            throw new IllegalArgumentException("focal spots: one small, one large, or one of the two");
+        }
+        focalSpots = List.copyOf(focalSpots);
+    }
+
+    /** The focal spot of that name, where the tube has it. */
+    public Optional<FocalSpot> find(FocalSpotName name) {
+        return focalSpots.stream().filter(spot -> spot.name() == name).findFirst();
+    }
+}

@@ -1,0 +1,59 @@
+package wallchart.equipment;
+
+import java.util.List;
+import java.util.Optional;
+import wallchart.quantity.TubeVoltage;
+
+/**
+ * The tube voltages a generator can be set to, ascending.
+ *
+ * @param stations at least one, strictly ascending, within 20 to 200 kV
+ */
+public record VoltageStations(List<TubeVoltage> stations) {
+
+    private static final TubeVoltage LOWEST_SENSIBLE = TubeVoltage.kilovolts(20);
+    private static final TubeVoltage HIGHEST_SENSIBLE = TubeVoltage.kilovolts(200);
+
+    public VoltageStations {
+        stations = Ascending.require("kV stations", stations);
+        if (stations.get(0).compareTo(LOWEST_SENSIBLE) < 0
+                || stations.get(stations.size() - 1).compareTo(HIGHEST_SENSIBLE) > 0) {
+            throw new IllegalArgumentException("kV stations run from " + stations.get(0) + " to "
+                    + stations.get(stations.size() - 1) + ": a diagnostic generator lies within " + LOWEST_SENSIBLE
+                    + " and "
+                    + HIGHEST_SENSIBLE);
+        }
+    }
+
+    public TubeVoltage lowest() {
+        return stations.get(0);
+    }
+
+    public TubeVoltage highest() {
+        return stations.get(stations.size() - 1);
+    }
+
+    public boolean has(TubeVoltage kV) {
+        return stations.contains(kV);
+    }
+
+    /**
+     * The station nearest to a computed tube voltage among those from {@code from} to {@code to}; halfway goes up. Empty when no
+     * station lies between the two.
+     */
+    public Optional<TubeVoltage> nearest(double kV, double from, double to) {
+        TubeVoltage nearest = null;
+        for (var station : stations) {
+            double value = station.inKilovolts();
+            boolean allowed = value >= from && value <= to;
+            if (allowed
+                    && (nearest == null || Math.abs(value - kV) <= Math.abs(nearest.inKilovolts() - kV) + HALFWAY)) {
+                nearest = station;
+            }
+        }
+        return Optional.ofNullable(nearest);
+    }
+
+    /** Two distances that differ by less than this are a tie: sums of decimal steps miss the half by some 1e-14 kV. */
+    private static final double HALFWAY = 1e-9;
+}
