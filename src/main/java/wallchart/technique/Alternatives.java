@@ -49,11 +49,13 @@ final class Alternatives {
     }
 
     private Optional<String> otherVoltage(Wish wish, boolean tooLittle) {
-        double kV = tooLittle ? wish.exact().kV() / FIFTEEN_PERCENT : wish.exact().kV() * FIFTEEN_PERCENT;
+        double kV =
+                tooLittle ? wish.exact().kV() / FIFTEEN_PERCENT : wish.exact().kV() * FIFTEEN_PERCENT;
         if (kV < console.lowestKilovolts() || kV > console.highestKilovolts()) {
             return Optional.empty();
         }
-        double mAs = wish.exact().mAs() * ExposureArithmetic.voltageFactor(wish.exact().kV(), kV);
+        double mAs = wish.exact().mAs()
+                * ExposureArithmetic.voltageFactor(wish.exact().kV(), kV);
         var words = tooLittle ? "15 % less kV (divided by 1.15) with double mAs" : "15 % more kV with half mAs";
         return tried(words, new Wish(new Working(kV, mAs), wish.focalSpot()));
     }

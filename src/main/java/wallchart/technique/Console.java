@@ -85,9 +85,7 @@ final class Console {
                     List.of("back-up " + Words.number(backup) + " mAs is over the AEC's largest, " + limit.get()));
         }
         var set = new ConsoleSetting.Automatic(
-                kV,
-                new ExposureControl.Automatic(control.chambers(), control.density(), station),
-                wish.focalSpot());
+                kV, new ExposureControl.Automatic(control.chambers(), control.density(), station), wish.focalSpot());
         return new Achieved(set, limited, backup, deviation(station, backup));
     }
 
@@ -137,8 +135,9 @@ final class Console {
     }
 
     private String noCurrentFits(FocalSpot spot, TubeVoltage kV, CurrentTimeProduct mAs) {
-        return "no mA station makes " + mAs + " at " + kV + " on the " + spot.name().slug() + " focal spot within its rating ("
-                + spot.longestTime() + " at the longest) in " + generator.shortestTime() + " or more";
+        return "no mA station makes " + mAs + " at " + kV + " on the "
+                + spot.name().slug() + " focal spot within its rating (" + spot.longestTime() + " at the longest) in "
+                + generator.shortestTime() + " or more";
     }
 
     private static String tooLong(

@@ -47,8 +47,8 @@ final class DoseRule {
         }
         double focusSkin = situation.focusSkinCentimetres();
         double output = output(situation.room(), set.kV(), added);
-        double incident = ExposureArithmetic.incidentAirKermaMicroGy(
-                output, set.mAs().inMilliampereSeconds(), focusSkin);
+        double incident =
+                ExposureArithmetic.incidentAirKermaMicroGy(output, set.mAs().inMilliampereSeconds(), focusSkin);
         double backscatter = physics.beam(set.kV(), angle, filtration)
                 .backscatterFactor(fieldDiameterAtSkin(situation, focusSkin), focusSkin);
         return Optional.of(new DoseEstimate(
@@ -101,7 +101,7 @@ final class DoseRule {
     }
 
     private Optional<ReferenceLevel> findLevel(ExaminationKey examination) {
-        return Optional.ofNullable(levels.get(
-                examination.bodyPart() + "/" + examination.projection() + "/" + examination.patientGroup()));
+        return Optional.ofNullable(
+                levels.get(examination.bodyPart() + "/" + examination.projection() + "/" + examination.patientGroup()));
     }
 }

@@ -27,7 +27,8 @@ final class PhantomSignal {
     double currentTimeFactor(Situation situation) {
         var signal = signal(situation);
         double kV = situation.row().setting().kV().inKilovolts();
-        double reference = signal.perMAs(kV, situation.row().referenceThickness().inCentimetres());
+        double reference =
+                signal.perMAs(kV, situation.row().referenceThickness().inCentimetres());
         return reference / signal.perMAs(kV, situation.thickness().inCentimetres());
     }
 
