@@ -15,8 +15,8 @@ final class Faults {
     private static final Set<Integer> H2_AWAY = Set.of(90028, 90030, 90031, 90067, 90098, 90121);
     /** Serialization failure and deadlock; H2 reports a lock timeout as HYT00. */
     private static final Set<String> IN_THE_WAY = Set.of("40001", "40P01", "55P03", "HYT00");
-    /** H2 writes {@code "PUBLIC.NAME_INDEX_2 ON PUBLIC.TABLE(…)"} or {@code "NAME: …"}. */
-    private static final Pattern H2_NAME = Pattern.compile("\"(?:PUBLIC\\.)?(\\w+?)(?:_INDEX_[0-9A-F]+)?(?: ON |: )");
+    /** H2 writes {@code "PUBLIC.NAME INDEX …"}, for a unique index {@code "PUBLIC.NAME ON …"}, else {@code "NAME: …"}. */
+    private static final Pattern H2_NAME = Pattern.compile("\"(?:PUBLIC\\.)?(\\w+)(?: INDEX | ON |: )");
 
     private Faults() {}
 
