@@ -10,6 +10,13 @@ import static wallchart.people.PeopleFixtures.signedIn;
 
 import java.text.Normalizer;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.Executors;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wallchart.store.OnEveryDatabase;
@@ -124,6 +131,41 @@ class SignInTest extends OnEveryDatabase {
         assertThat(people.confirm(aino, PASSWORD, ADDRESS)).isInstanceOf(Confirmation.Throttled.class);
         people.disable(ADMINISTRATOR, aino.id());
         assertThat(people.confirm(aino, PASSWORD, "10.0.0.9")).isEqualTo(new Confirmation.Refused());
+    }
+
+    @Test
+    void when_too_many_sign_in_at_once_some_are_asked_to_come_back_in_a_second() throws Exception {
+        var answers = atOnce(40, number -> people.signIn("nobody" + number, WRONG, ADDRESS));
+        assertThat(answers)
+                .contains(new SignIn.Refused(), new SignIn.Throttled(Duration.ofSeconds(1)))
+                .hasSize(40);
+        assertThat(people.signIn("aino", PASSWORD, ADDRESS)).isInstanceOf(SignIn.SignedIn.class);
+    }
+
+    @Test
+    void many_wrong_passwords_at_once_gain_no_extra_attempt() throws Exception {
+        var answers = atOnce(8, number -> people.signIn("aino", WRONG, ADDRESS));
+        assertThat(answers).filteredOn(SignIn.Refused.class::isInstance).hasSize(5);
+    }
+
+    private static List<SignIn> atOnce(int many, IntFunction<SignIn> attempt) throws Exception {
+        var threads = Executors.newFixedThreadPool(many);
+        var gate = new CyclicBarrier(many);
+        try {
+            List<Callable<SignIn>> attempts = IntStream.range(0, many)
+                    .<Callable<SignIn>>mapToObj(number -> () -> {
+                        gate.await();
+                        return attempt.apply(number);
+                    })
+                    .toList();
+            List<SignIn> answers = new ArrayList<>();
+            for (var answer : threads.invokeAll(attempts)) {
+                answers.add(answer.get());
+            }
+            return answers;
+        } finally {
+            threads.shutdown();
+        }
     }
 
     private void fiveWrong() {
