@@ -1,7 +1,7 @@
 /**
- * From files that people wrote to typed records, with what is wrong and where; never writes a chart.
+ * Files that people bring: a spreadsheet's rows become typed records with findings, each at its line and column.
  *
- * <p>The outside world gets its own strictness here: size limits, UTF-8 only, plain digits only, unknown and repeated names
- * refused. Everything that can be wrong with a file is an answer with a place in it, not an exception.
+ * <p>Reading never throws for what a file holds, and never writes a chart: what is read goes to the checks and to sign-off like
+ * anything typed by hand. What looks like a formula is text.
  */
 package wallchart.intake;

@@ -7,7 +7,7 @@ import java.math.RoundingMode;
 /** How every decimal quantity is checked and written; kept in one place so that all of them agree. */
 public final class Decimals {
 
-    /** More than any quantity of the trade needs; writing out 1e999999999 would take all memory. */
+    /** Beyond this a number is a slip or an attack: writing 1e999999999 out in digits would take gigabytes. */
     private static final int MOST_DIGITS = 12;
 
     private Decimals() {}
@@ -19,8 +19,9 @@ public final class Decimals {
      *     message names the quantity, the value and the limit
      */
     static BigDecimal nonNegative(String quantity, BigDecimal value, int scale) {
-        if (value.precision() - value.scale() > MOST_DIGITS) {
-            throw new IllegalArgumentException(quantity + " has more than " + MOST_DIGITS + " digits before the point");
+        if ((long) value.precision() - value.scale() > MOST_DIGITS || value.scale() > MOST_DIGITS) {
+            throw new IllegalArgumentException(quantity + " is no number of this size: at most " + MOST_DIGITS
+                    + " digits before and behind the decimal point");
         }
         if (value.signum() < 0) {
             throw new IllegalArgumentException(quantity + " is " + value.toPlainString() + ": it cannot be negative");
