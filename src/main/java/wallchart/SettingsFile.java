@@ -10,8 +10,8 @@ import java.util.stream.IntStream;
 import wallchart.SettingsDocument.GroupPart;
 import wallchart.SettingsDocument.LevelPart;
 import wallchart.chart.PatientGroup;
-import wallchart.intake.YamlFile;
-import wallchart.intake.YamlReading;
+import wallchart.document.DocumentReading;
+import wallchart.document.Documents;
 import wallchart.technique.ReferenceLevel;
 
 /** Reads a site's settings file over the defaults. */
@@ -26,11 +26,11 @@ final class SettingsFile {
 
     /** @throws BadSettings for an unknown or repeated key, a bad value or a file that cannot be read */
     static Settings read(Path file) {
-        var reading = YamlFile.read(file, SettingsDocument.class);
-        if (reading instanceof YamlReading.Unreadable<SettingsDocument> unreadable) {
+        var reading = Documents.yaml(file, SettingsDocument.class);
+        if (reading instanceof DocumentReading.Unreadable<SettingsDocument> unreadable) {
             throw new BadSettings(file + key(unreadable.field()) + " " + unreadable.message());
         }
-        return new SettingsFile(file).settings(((YamlReading.Read<SettingsDocument>) reading).content());
+        return new SettingsFile(file).settings(((DocumentReading.Written<SettingsDocument>) reading).content());
     }
 
     private static String key(String pointer) {

@@ -22,23 +22,15 @@ public record FocalSpot(FocalSpotName name, BigDecimal nominalValue, List<Rating
     public record Rating(ExposureTime upTo, ElectricPower power) {}
 
     public FocalSpot {
-<<<<<<< HEAD
-=======
         if (nominalValue.stripTrailingZeros().scale() > 2) {
             throw new IllegalArgumentException(
                     "nominal focal spot value is " + nominalValue.toPlainString() + ": at most 2 decimal places");
         }
         nominalValue = nominalValue.setScale(2);
->>>>>>> chart
         if (nominalValue.compareTo(SMALLEST) < 0 || nominalValue.compareTo(LARGEST) > 0) {
             throw new IllegalArgumentException("nominal focal spot value is " + nominalValue.toPlainString()
                     + ": it lies within " + SMALLEST + " and " + LARGEST);
         }
-        if (nominalValue.stripTrailingZeros().scale() > 1) {
-            throw new IllegalArgumentException(
-                    "nominal focal spot value is " + nominalValue.toPlainString() + ": at most 1 decimal place");
-        }
-        nominalValue = nominalValue.setScale(1);
         Ascending.require(
                 "focal spot rating times", ratings.stream().map(Rating::upTo).toList());
         requireFallingPower(ratings);
