@@ -1,0 +1,74 @@
+package wallchart.technique;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import wallchart.chart.ExposureControl;
+import wallchart.chart.VersionHead;
+import wallchart.quantity.Decimals;
+
+/** What to watch with one technique, most pressing first, and the standing caution of every answer. */
+final class Cautions {
+
+    /**
+     * Focus-skin distance below which an answer says so. 45 cm is the least for radiography with fixed equipment in IEC
+     * 60601-1-3 as remembered; from memory.
+     */
+    static final double SHORT_FOCUS_SKIN_CM = 45;
+
+    /** Rounding that a careful operator would want to hear of: half an R10 step. */
+    private static final double NOTABLE_ROUNDING_DB = 0.5;
+
+    private Cautions() {}
+
+    static List<String> of(
+            Situation situation, Working wanted, ConsoleAttempt.Achieved achieved, VersionHead chart, LocalDate on) {
+        var cautions = new ArrayList<String>();
+        grid(situation, cautions);
+        console(wanted, achieved, cautions);
+        double focusSkin = situation.focusSkinCentimetres();
+        if (focusSkin < SHORT_FOCUS_SKIN_CM) {
+            cautions.add("the skin is only " + Words.number(focusSkin)
+                    + " cm from the focal spot: a longer SID costs less dose");
+        }
+        if (on.isAfter(chart.reviewDue())) {
+            cautions.add("version " + chart.number() + " was due for review on " + chart.reviewDue()
+                    + ": it still answers; tell the lead radiographer");
+        }
+        cautions.add(standing(situation.room().id()));
+        return List.copyOf(cautions);
+    }
+
+    private static void grid(Situation situation, List<String> cautions) {
+        situation.grid().ifPresent(grid -> grid.focalRange()
+                .filter(range -> !range.contains(situation.sid()))
+                .ifPresent(range -> cautions.add("SID " + situation.sid() + " is outside the focal range of grid "
+                        + grid.id() + ", " + range + ": expect cut-off at the edges")));
+    }
+
+    private static void console(Working wanted, ConsoleAttempt.Achieved achieved, List<String> cautions) {
+        if (achieved.limited().kV() != wanted.kV()) {
+            cautions.add(Words.number(wanted.kV()) + " kV was wanted, "
+                    + Words.number(achieved.limited().kV())
+                    + " kV is the limit: the mAs makes up for it, contrast and dose differ");
+        }
+        if (Math.abs(achieved.roundingDeviation()) > NOTABLE_ROUNDING_DB) {
+            cautions.add("the nearest mAs station moves the receptor exposure by "
+                    + Words.signed(achieved.roundingDeviation()) + " dB");
+        }
+        if (achieved.set() instanceof ConsoleSetting.Automatic automatic) {
+            cautions.add(automaticExposure(automatic.control()));
+        }
+    }
+
+    private static String automaticExposure(ExposureControl.Automatic control) {
+        return "AEC ends the exposure: the part must cover chamber " + control.chamberWords() + "; back-up "
+                + Decimals.plain(control.backup().milliampereSeconds()) + " mAs ends it at the latest";
+    }
+
+    private static String standing(String room) {
+        return "Supports, never replaces, your judgement: identify the patient, justify the exposure, check pregnancy status per "
+                + "site policy, keep the dose as low as reasonably achievable, follow local rules and the medical physicist. "
+                + "Holds for room " + room + " only.";
+    }
+}

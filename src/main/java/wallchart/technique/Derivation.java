@@ -1,0 +1,76 @@
+package wallchart.technique;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wallchart.quantity.Decimals;
+
+/** Puts a finished derivation into words, step by step. */
+final class Derivation {
+
+    private final Situation situation;
+    private final List<Step> steps = new ArrayList<>();
+
+    Derivation(Situation situation) {
+        this.situation = situation;
+    }
+
+    List<Step> steps(
+            List<Effect> applied, Working wanted, ConsoleAttempt.Achieved achieved, Optional<DoseEstimate> dose) {
+        var setting = situation.row().setting();
+        var working =
+                new Working(setting.kV().inKilovolts(), setting.control().mAs().inMilliampereSeconds());
+        add("row", rowWords(), working);
+        for (var effect : applied) {
+            working = working.after(effect);
+            add(effect.rule(), effect.text(), working);
+        }
+        console(wanted, achieved);
+        var set = achieved.set();
+        dose.ifPresent(estimate -> add("dose", doseWords(estimate), settled(set)));
+        return List.copyOf(steps);
+    }
+
+    private void console(Working wanted, ConsoleAttempt.Achieved achieved) {
+        var limited = achieved.limited();
+        var set = achieved.set();
+        if (limited.kV() != wanted.kV()) {
+            add("kv-limits", Words.number(wanted.kV()) + " kV is outside the limits", limited);
+        }
+        add(
+                "kv-station",
+                "nearest kV station; the mAs keeps the receptor exposure (15 % rule)",
+                new Working(set.kV().inKilovolts(), achieved.kVStationMAs()));
+        add("mas-station", "nearest mAs station, " + Words.signed(achieved.roundingDeviation()) + " dB", settled(set));
+        if (set instanceof ConsoleSetting.Manual manual) {
+            add(
+                    "current-and-time",
+                    manual.mA() + " for " + manual.time() + " on the "
+                            + manual.focalSpot().slug() + " focal spot",
+                    settled(set));
+        }
+    }
+
+    private void add(String rule, String text, Working after) {
+        steps.add(new Step(rule, text, after.kV(), after.mAs()));
+    }
+
+    private static Working settled(ConsoleSetting set) {
+        return new Working(set.kV().inKilovolts(), set.mAs().inMilliampereSeconds());
+    }
+
+    private String rowWords() {
+        var setting = situation.row().setting();
+        return situation.row().key() + ": " + setting.kV() + ", "
+                + setting.control().mAs() + " at " + situation.row().referenceThickness() + ", SID " + setting.sid()
+                + ", grid " + setting.grid();
+    }
+
+    private static String doseWords(DoseEstimate dose) {
+        return "output " + dose.outputSource() + ", "
+                + Decimals.plain(dose.forMAs().milliampereSeconds()) + " mAs, focus-skin "
+                + Words.number(dose.focusSkinCentimetres()) + " cm, backscatter "
+                + Words.number(dose.backscatterFactor())
+                + (dose.upperBound() ? "; upper bound at the AEC back-up" : "");
+    }
+}

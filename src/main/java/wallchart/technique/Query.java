@@ -1,0 +1,34 @@
+package wallchart.technique;
+
+import java.util.List;
+import java.util.Optional;
+import wallchart.equipment.SupportKind;
+import wallchart.quantity.Distance;
+import wallchart.quantity.PartThickness;
+
+/**
+ * What a room asks: this examination, this measured thickness, and what differs from the row.
+ *
+ * @param bodyPart DICOM Body Part Examined term
+ * @param projection projection slug
+ * @param patientGroup patient group id
+ * @param thickness measured along the central ray
+ * @param support absent where the chart has the examination at one support only
+ * @param sid absent: the row's
+ * @param grid absent: the row's; {@code none} for no grid
+ * @param adjustments names of the chart's adjustments, each once
+ */
+public record Query(
+        String bodyPart,
+        String projection,
+        String patientGroup,
+        PartThickness thickness,
+        Optional<SupportKind> support,
+        Optional<Distance> sid,
+        Optional<String> grid,
+        List<String> adjustments) {
+
+    public Query {
+        adjustments = List.copyOf(adjustments);
+    }
+}

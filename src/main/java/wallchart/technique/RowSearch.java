@@ -1,0 +1,182 @@
+package wallchart.technique;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import wallchart.chart.Adjustment;
+import wallchart.chart.Band;
+import wallchart.chart.ChartVersion;
+import wallchart.chart.Row;
+import wallchart.equipment.Grid;
+import wallchart.equipment.Room;
+import wallchart.equipment.Support;
+import wallchart.equipment.SupportKind;
+import wallchart.quantity.PartThickness;
+import wallchart.technique.Refusal.Kind;
+
+/** Rule 1: finds the row that answers a query, and everything else the query names; or says which name it does not know. */
+final class RowSearch {
+
+    private RowSearch() {}
+
+    /** Either a situation or a refusal. */
+    record Outcome(Optional<Situation> situation, Optional<Refusal> refusal) {
+        static Outcome found(Situation situation) {
+            return new Outcome(Optional.of(situation), Optional.empty());
+        }
+
+        static Outcome refused(Refusal refusal) {
+            return new Outcome(Optional.empty(), Optional.of(refusal));
+        }
+    }
+
+    static Outcome search(Room room, ChartVersion chart, Query query) {
+        var rows = chart.rows(query.bodyPart(), query.projection(), query.patientGroup());
+        if (rows.isEmpty()) {
+            return Outcome.refused(unknownExamination(chart, query));
+        }
+        var supports = rows.stream()
+                .map(row -> row.key().examination().support())
+                .distinct()
+                .sorted()
+                .toList();
+        var support = query.support().orElse(supports.get(0));
+        if (query.support().isEmpty() && supports.size() > 1 || !supports.contains(support)) {
+            return Outcome.refused(supportRequired(query, supports));
+        }
+        var bands = rows.stream()
+                .filter(row -> row.key().examination().support() == support)
+                .toList();
+        return bands.stream()
+                .filter(row -> row.key().band().holds(query.thickness()))
+                .findFirst()
+                .map(row -> withRow(room, chart, query, row))
+                .orElseGet(() -> Outcome.refused(outsideChart(query, support, bands)));
+    }
+
+    private static Refusal unknownExamination(ChartVersion chart, Query query) {
+        var projections = chart.projections(query.bodyPart());
+        if (projections.isEmpty()) {
+            return Refusal.choice(
+                    Kind.UNKNOWN_BODY_PART,
+                    "the chart of room " + chart.head().room() + " has no body part \"" + query.bodyPart()
+                            + "\": ask for one it has, in the terms of DICOM Body Part Examined",
+                    chart.bodyParts());
+        }
+        if (!projections.contains(query.projection())) {
+            return Refusal.choice(
+                    Kind.UNKNOWN_PROJECTION,
+                    query.bodyPart() + " has no projection \"" + query.projection() + "\" on the chart of room "
+                            + chart.head().room() + ": ask for one it has, or propose a change",
+                    projections);
+        }
+        return Refusal.choice(
+                Kind.UNKNOWN_PATIENT_GROUP,
+                query.bodyPart() + " " + query.projection() + " has no rows for patient group \"" + query.patientGroup()
+                        + "\": ask for one it has; never use another group's row without judgement",
+                chart.patientGroups(query.bodyPart(), query.projection()));
+    }
+
+    private static Refusal supportRequired(Query query, List<SupportKind> supports) {
+        var slugs = supports.stream().map(SupportKind::slug).toList();
+        var examination = query.bodyPart() + " " + query.projection() + " for " + query.patientGroup();
+        var detail = query.support()
+                .map(asked -> examination + " is not charted at \"" + asked.slug() + "\": choose "
+                        + String.join(" or ", slugs))
+                .orElse(examination + " is charted at " + String.join(" and ", slugs) + ": say which with support");
+        return Refusal.choice(Kind.SUPPORT_REQUIRED, detail, slugs);
+    }
+
+    private static Refusal outsideChart(Query query, SupportKind support, List<Row> rows) {
+        var thickness = query.thickness();
+        var nearest = Stream.concat(lastBelow(rows, thickness).stream(), firstAbove(rows, thickness).stream())
+                .toList();
+        var words =
+                String.join(" and ", nearest.stream().map(band -> band + " cm").toList());
+        return Refusal.outsideChart(
+                query.bodyPart() + " " + query.projection() + " at " + support.slug() + ": no band holds " + thickness
+                        + "; nearest: " + words
+                        + ". Check the measurement; outside the chart decide under local rules and "
+                        + "propose a change",
+                nearest);
+    }
+
+    private static Optional<Band> lastBelow(List<Row> rows, PartThickness thickness) {
+        return rows.stream()
+                .map(row -> row.key().band())
+                .filter(band -> band.to().compareTo(thickness) <= 0)
+                .reduce((lower, higher) -> higher);
+    }
+
+    private static Optional<Band> firstAbove(List<Row> rows, PartThickness thickness) {
+        return rows.stream()
+                .map(row -> row.key().band())
+                .filter(band -> band.from().compareTo(thickness) > 0)
+                .findFirst();
+    }
+
+    private static Outcome withRow(Room room, ChartVersion chart, Query query, Row row) {
+        var support = room.findSupport(row.key().examination().support());
+        var receptor = room.findReceptor(row.setting().receptor());
+        var rowGrid = room.findGrid(row.setting().grid());
+        if (support.isEmpty()
+                || receptor.isEmpty()
+                || !knows(room, row.setting().grid())) {
+            return Outcome.refused(equipmentMoved(room, row));
+        }
+        var gridName = query.grid().orElse(row.setting().grid());
+        if (!gridName.equals(row.setting().grid()) && !support.get().grids().contains(gridName)) {
+            return Outcome.refused(unknownGrid(room, support.get(), gridName));
+        }
+        var adjustments = new ArrayList<Adjustment>();
+        for (var name : query.adjustments()) {
+            var adjustment = chart.findAdjustment(name);
+            if (adjustment.isEmpty()) {
+                return Outcome.refused(unknownAdjustment(chart, name));
+            }
+            adjustments.add(adjustment.get());
+        }
+        return Outcome.found(new Situation(
+                room,
+                row,
+                support.get(),
+                receptor.get(),
+                query.thickness(),
+                query.sid().orElse(row.setting().sid()),
+                room.findGrid(gridName),
+                rowGrid,
+                List.copyOf(adjustments)));
+    }
+
+    private static boolean knows(Room room, String gridName) {
+        return gridName.equals(Grid.NONE) || room.findGrid(gridName).isPresent();
+    }
+
+    /** The room has been refitted since the chart was signed and lacks what the row was made for. */
+    private static Refusal equipmentMoved(Room room, Row row) {
+        var missing = "row " + row.key() + " was made for support "
+                + row.key().examination().support().slug() + ", receptor "
+                + row.setting().receptor() + " and grid "
+                + row.setting().grid() + ", which room " + room.id() + " no longer has";
+        return Refusal.notAchievable(
+                missing + ": do not use the row; propose a change", List.of(missing), List.of("another room"));
+    }
+
+    private static Refusal unknownGrid(Room room, Support support, String asked) {
+        return Refusal.choice(
+                Kind.UNKNOWN_GRID,
+                "grid \"" + asked + "\" cannot be used at " + support.kind().slug() + " in room " + room.id()
+                        + ": choose " + String.join(" or ", support.grids()),
+                support.grids());
+    }
+
+    private static Refusal unknownAdjustment(ChartVersion chart, String asked) {
+        var names = chart.content().adjustments().stream().map(Adjustment::name).toList();
+        return Refusal.choice(
+                Kind.UNKNOWN_ADJUSTMENT,
+                "version " + chart.head().number() + " of room " + chart.head().room() + " has no adjustment \"" + asked
+                        + "\": choose one it has",
+                names);
+    }
+}

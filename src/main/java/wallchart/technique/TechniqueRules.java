@@ -1,0 +1,140 @@
+package wallchart.technique;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import wallchart.chart.ChartVersion;
+import wallchart.chart.ThicknessMethod;
+import wallchart.equipment.Room;
+import wallchart.physics.BeamPhysics;
+import wallchart.technique.ConsoleAttempt.Achieved;
+import wallchart.technique.ConsoleAttempt.Impossible;
+import wallchart.technique.ConsoleAttempt.Wish;
+
+/**
+ * The rules, in their order: row, thickness, adjustments, grid, distance, kV limits, stations, mA and time, dose.
+ *
+ * <p>Thread-safe; one instance serves every room.
+ */
+public final class TechniqueRules {
+
+    private final PhantomSignal phantom;
+    private final Effects effects;
+    private final DoseRule doseRule;
+
+    /** @param levels the site's reference levels, at most one for each body part, projection and patient group */
+    public TechniqueRules(BeamPhysics physics, List<ReferenceLevel> levels) {
+        this.phantom = new PhantomSignal(physics);
+        this.effects = new Effects(phantom);
+        this.doseRule = new DoseRule(physics, levels);
+    }
+
+    /**
+     * What to set in this room for this query.
+     *
+     * @param room the room as it is equipped at the instant asked
+     * @param chart the version in force at the instant asked; of the same room
+     * @param on the day asked, for the review date
+     */
+    public Answer answer(Room room, ChartVersion chart, Query query, LocalDate on) {
+        if (!room.id().equals(chart.head().room())) {
+            throw new IllegalArgumentException("chart of room " + chart.head().room() + " asked for room " + room.id());
+        }
+        var search = RowSearch.search(room, chart, query);
+        return search.refusal()
+                .<Answer>map(Answer.Refused::new)
+                .orElseGet(() -> derive(search.situation().orElseThrow(), chart, on));
+    }
+
+    private Answer derive(Situation situation, ChartVersion chart, LocalDate on) {
+        var objection = geometryObjection(situation);
+        if (objection.isPresent()) {
+            return new Answer.Refused(objection.get());
+        }
+        var applied = effects.of(situation);
+        var wanted = apply(situation, applied);
+        var console = new Console(situation.room(), situation.row());
+        var wish = new Wish(wanted, situation.row().setting().focalSpot());
+        if (wanted.kV() > 0 && console.attempt(wish) instanceof Achieved achieved) {
+            return new Answer.Found(technique(situation, chart, on, applied, wanted, achieved));
+        }
+        return new Answer.Refused(notAchievable(situation, console, wish));
+    }
+
+    /** What no console can mend: the support cannot be used at that SID, the patient does not fit, the model ends. */
+    private Optional<Refusal> geometryObjection(Situation situation) {
+        var sids = situation.support().sids();
+        if (!sids.allows(situation.sid())) {
+            var reason = "SID " + situation.sid() + " is not possible at "
+                    + situation.support().kind().slug() + " in room "
+                    + situation.room().id() + ", which allows " + sids;
+            return refuse(reason, "SID " + sids.nearest(situation.sid()));
+        }
+        if (situation.focusSkinCentimetres() <= 0) {
+            var reason = "SID " + situation.sid() + " leaves no room for " + situation.thickness()
+                    + " and a receptor gap of " + situation.support().receptorGap();
+            return refuse(reason, "a longer SID");
+        }
+        if (situation.row().setting().thicknessMethod() instanceof ThicknessMethod.Attenuation
+                && !phantom.covers(situation)) {
+            var reason = "the attenuation model does not reach "
+                    + situation.row().setting().kV() + " behind " + situation.thickness();
+            return refuse(reason, "a row with another thickness method: propose a change");
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Refusal> refuse(String reason, String alternative) {
+        return Optional.of(Refusal.notAchievable(reason + ": " + alternative, List.of(reason), List.of(alternative)));
+    }
+
+    private static Working apply(Situation situation, List<Effect> applied) {
+        var setting = situation.row().setting();
+        var working =
+                new Working(setting.kV().inKilovolts(), setting.control().mAs().inMilliampereSeconds());
+        for (var effect : applied) {
+            working = working.after(effect);
+        }
+        return working;
+    }
+
+    private Refusal notAchievable(Situation situation, Console console, Wish wish) {
+        if (wish.exact().kV() <= 0) {
+            var reason = "the rules arrive at " + Words.number(wish.exact().kV()) + " kV";
+            return Refusal.notAchievable(reason + ": check the row", List.of(reason), List.of("propose a change"));
+        }
+        var reasons = ((Impossible) console.attempt(wish)).reasons();
+        boolean tooLittle = situation
+                .room()
+                .generator()
+                .mAs()
+                .isBelow(console.limit(wish.exact()).mAs());
+        var alternatives =
+                new Alternatives(console, situation, moved -> apply(moved, effects.of(moved))).of(wish, tooLittle);
+        return Refusal.notAchievable(
+                String.join("; ", reasons) + ". What would do: " + String.join("; ", alternatives),
+                reasons,
+                alternatives);
+    }
+
+    private Technique technique(
+            Situation situation,
+            ChartVersion chart,
+            LocalDate on,
+            List<Effect> applied,
+            Working wanted,
+            Achieved achieved) {
+        var dose = doseRule.estimate(situation, achieved.set());
+        var set = achieved.set();
+        return new Technique(
+                chart.head(),
+                situation,
+                achieved.limited(),
+                set,
+                achieved.roundingDeviation(),
+                situation.room().generator().waveform().heatUnits(set.kV(), set.mAs()),
+                new Derivation(situation).steps(applied, wanted, achieved, dose),
+                dose,
+                Cautions.of(situation, wanted, achieved, chart.head(), on));
+    }
+}
