@@ -32,6 +32,11 @@ public final class PublishingFixtures {
         return new PublishingFixtures(database, lead, rooms);
     }
 
+    /** The same department after its database was closed and opened again. */
+    public PublishingFixtures reopenedIn(Database again) {
+        return new PublishingFixtures(again, lead, new Rooms(again));
+    }
+
     public Actor lead() {
         return lead;
     }

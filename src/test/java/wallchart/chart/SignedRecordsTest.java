@@ -137,46 +137,4 @@ class SignedRecordsTest {
         return values[0] + ", CAST(" + values[1] + " AS INTEGER), CAST(" + values[2] + " AS INTEGER), CAST(" + values[3]
                 + " AS NUMERIC), CAST(" + values[4] + " AS NUMERIC), CAST(" + values[5] + " AS NUMERIC)";
     }
-
-    /** 10 changed rows cost under 20 KB, whatever the size of the chart; measured on the tables of PostgreSQL. */
-    @ParameterizedTest
-    @EnumSource(value = TestDatabases.Kind.class, names = "POSTGRESQL")
-    void storage_grows_with_what_changed_and_not_with_the_chart(TestDatabases.Kind kind) {
-        try (var database = Database.open(kind.settings(), Mode.SITE, SettableClock.at("2026-03-02T08:00:00Z"))) {
-            var department = PublishingFixtures.aDepartmentIn(database);
-            department.publish(0, aLargeChart(0));
-            long before = bytes(database);
-            int versions = 40;
-            for (int base = 1; base <= versions; base++) {
-                department.publish(base, aLargeChart(base));
-            }
-            assertThat((bytes(database) - before) / versions)
-                    .as("bytes per version of 10 changed rows")
-                    .isBetween(1000L, 20_000L);
-        }
-    }
-
-    /** 600 rows, ten of which carry the edit's number. */
-    private static ChartContent aLargeChart(int edit) {
-        var chart = aChart();
-        BodyParts.all().stream().limit(30).forEach(part -> {
-            for (int from = 10; from < 30; from++) {
-                boolean edited = part.term().equals("LSPINE") && from < 20;
-                chart.with(aRow().of(part.term(), "ap")
-                        .withBand(from, from + 1)
-                        .withCentring("Midpoint of the joint, central ray perpendicular to the receptor")
-                        .withNotes(edited ? "edit " + edit : ""));
-            }
-        });
-        return chart.content();
-    }
-
-    private static long bytes(Database database) {
-        return database.read(tx -> tx.handle()
-                .createQuery("SELECT SUM(pg_total_relation_size(table_name::regclass)) FROM (VALUES ('chart_version'),"
-                        + " ('chart_row'), ('chart_row_retired'), ('chart_adjustment'), ('chart_adjustment_retired'))"
-                        + " AS tables (table_name)")
-                .mapTo(Long.class)
-                .one());
-    }
 }
