@@ -25,6 +25,12 @@ final class Words {
         return BigDecimal.valueOf(scaled, decimals).stripTrailingZeros().toPlainString();
     }
 
+    /** A deviation in dB with its sign, to a hundredth: finer than any exposure is reproduced. */
+    static String decibels(double value) {
+        double hundredths = Math.round(value * 100) / 100.0;
+        return signed(hundredths) + " dB";
+    }
+
     /** A change with its sign. */
     static String signed(double value) {
         return (value > 0 ? "+" : "") + number(value);
