@@ -14,12 +14,15 @@ final class Words {
         if (value == 0 || !Double.isFinite(value)) {
             return value == 0 ? "0" : Double.toString(value);
         }
-        int decimals = DIGITS - 1 - (int) Math.floor(Math.log10(Math.abs(value)));
+        if (value < 0) {
+            return "-" + number(-value);
+        }
+        int decimals = DIGITS - 1 - (int) Math.floor(Math.log10(value));
         if (decimals <= 0) {
             return Long.toString(Math.round(value));
         }
         if (decimals > 15) {
-            return BigDecimal.valueOf(value).toPlainString();
+            return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
         }
         long scaled = Math.round(value * POWERS_OF_TEN[decimals]);
         return BigDecimal.valueOf(scaled, decimals).stripTrailingZeros().toPlainString();
