@@ -97,15 +97,17 @@ public record Settings(
     /**
      * How long a sign-in lasts.
      *
-     * @param idle since the last request, 1 minute to 24 hours
+     * @param idle since the last request, 2 minutes to 24 hours
      * @param absolute since the sign-in, not under idle, at most 24 hours
      */
     public record SessionPart(Duration idle, Duration absolute) {
+        private static final Duration SHORTEST = Duration.ofMinutes(2);
         private static final Duration DAY = Duration.ofHours(24);
 
         public SessionPart {
-            if (idle.compareTo(Duration.ofMinutes(1)) < 0 || idle.compareTo(DAY) > 0) {
-                throw new IllegalArgumentException("idleMinutes is " + idle.toMinutes() + ": 1 to " + DAY.toMinutes());
+            if (idle.compareTo(SHORTEST) < 0 || idle.compareTo(DAY) > 0) {
+                throw new IllegalArgumentException(
+                        "idleMinutes is " + idle.toMinutes() + ": " + SHORTEST.toMinutes() + " to " + DAY.toMinutes());
             }
             if (absolute.compareTo(idle) < 0 || absolute.compareTo(DAY) > 0) {
                 throw new IllegalArgumentException(

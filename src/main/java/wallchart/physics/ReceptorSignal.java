@@ -12,9 +12,11 @@ import wallchart.quantity.TubeVoltage;
  * <p>Per mAs, with the receptor one metre from the focus; another distance enters only by the inverse square. Use ratios: the
  * absolute value is uncalibrated. Holds for 40-150 kV and 0-36 cm.
  *
- * <p>A table of ln(signal), bilinear between its nodes and within 0.1 % of the direct sum. Nodes stand at every whole kV and cm
+ * <p>A table of ln(signal), bilinear between its nodes and within 0.1 % of the direct sum (tried to 20 mm Al). Nodes stand at every whole kV and cm
  * (69 and 70 kV among them, on either side of where the K lines begin) and closer where the signal bends most: below 65 kV and
- * under 10 cm, where whole steps would be up to 1.4 % off. Rows are computed when first asked for, in less than a millisecond. Safe for any number of threads: two that ask at once may both compute a row, and get the same numbers.
+ * under 10 cm, where whole steps would be up to 1.4 % off. Rows are computed when first asked for, in less than a millisecond.
+ *
+ * <p>Safe for any number of threads: two that ask at once may both compute a row, and get the same numbers.
  */
 public final class ReceptorSignal {
 
