@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,6 +21,7 @@ import wallchart.technique.Answer;
 import wallchart.technique.Query;
 import wallchart.technique.Refusal;
 import wallchart.technique.TechniqueRules;
+import wallchart.technique.Working;
 
 /** The demo department asked for every thickness, and held against what such examinations usually take. */
 class DemoTechniquesTest {
@@ -79,17 +80,21 @@ class DemoTechniquesTest {
                 }));
     }
 
-    /** Ranges: common practice, no source; widened by one R10 step, 1 dB of exposure, in kV and in mAs either way. */
+    /**
+     * Ranges: common practice, no source; widened by one R10 step, 1 dB of exposure, in kV and in mAs either way. They hold for
+     * the adult sizes usually met: of the lateral knee, narrower than the AP, not under 10 cm (from memory), where the demo takes
+     * less.
+     */
     @Validation
-    @ParameterizedTest(name = "{0} {1} at the {2}: {3} to {4} kV, {5} to {6} mAs at 40 in, {7} focal spot")
+    @ParameterizedTest(name = "{0} {1} at the {2} from {8} cm: {3} to {4} kV, {5} to {6} mAs at 40 in, {7} focal spot")
     @CsvSource({
-        "KNEE, ap, table-bucky, 60, 65, 12, 16, LARGE",
-        "KNEE, lateral, table-bucky, 60, 65, 12, 16, LARGE",
-        "HIP, ap, table-bucky, 70, 75, 10, 20, LARGE",
-        "HIP, frog-leg, table-bucky, 70, 75, 10, 20, LARGE",
-        "TOE, ap, tabletop, 50, 55, 2, 3, SMALL",
-        "TOE, medial-oblique, tabletop, 50, 55, 2, 3, SMALL",
-        "TOE, lateral, tabletop, 50, 55, 2, 3, SMALL"
+        "KNEE, ap, table-bucky, 60, 65, 12, 16, LARGE, 8",
+        "KNEE, lateral, table-bucky, 60, 65, 12, 16, LARGE, 10",
+        "HIP, ap, table-bucky, 70, 75, 10, 20, LARGE, 14",
+        "HIP, frog-leg, table-bucky, 70, 75, 10, 20, LARGE, 14",
+        "TOE, ap, tabletop, 50, 55, 2, 3, SMALL, 1",
+        "TOE, medial-oblique, tabletop, 50, 55, 2, 3, SMALL, 1",
+        "TOE, lateral, tabletop, 50, 55, 2, 3, SMALL, 1"
     })
     void usual_examinations_take_what_they_usually_take(
             String part,
@@ -99,10 +104,12 @@ class DemoTechniquesTest {
             double toKV,
             double fromMAs,
             double toMAs,
-            FocalSpotName spot) {
+            FocalSpotName spot,
+            int fromCentimetres) {
         int[] checked = {0};
         everyVersion((room, version) -> version.rows(part, view, "adult").stream()
                 .filter(row -> row.key().examination().support().slug().equals(support))
+                .filter(row -> row.key().band().from().inCentimetres() >= fromCentimetres)
                 .forEach(row -> {
                     var exact = at40Inches(room, version, row);
                     assertThat(exact.kV())
@@ -114,10 +121,10 @@ class DemoTechniquesTest {
                     assertThat(row.setting().focalSpot()).isEqualTo(spot);
                     checked[0]++;
                 }));
-        assertThat(checked[0]).isGreaterThanOrEqualTo(12); // two rooms, two versions, three bands at least
+        assertThat(checked[0]).isGreaterThanOrEqualTo(8); // two rooms, two versions, two bands at least
     }
 
-    private static wallchart.technique.Working at40Inches(Room room, ChartVersion version, Row row) {
+    private static Working at40Inches(Room room, ChartVersion version, Row row) {
         var query = query(
                 row.key().examination(), row.referenceThickness(), Optional.of(Distance.centimetres(FORTY_INCHES)));
         return ((Answer.Found) RULES.answer(room, version, query, TODAY))
@@ -137,8 +144,7 @@ class DemoTechniquesTest {
                 List.of());
     }
 
-    private static void everyVersion(java.util.function.BiConsumer<Room, ChartVersion> check) {
-        Consumer<DemoRoom> both = demo -> demo.versions().forEach(version -> check.accept(demo.room(), version));
-        ROOMS.forEach(both);
+    private static void everyVersion(BiConsumer<Room, ChartVersion> check) {
+        ROOMS.forEach(demo -> demo.versions().forEach(version -> check.accept(demo.room(), version)));
     }
 }
