@@ -54,7 +54,7 @@ final class Cautions {
         }
         if (Math.abs(achieved.roundingDeviation()) > NOTABLE_ROUNDING_DB) {
             cautions.add("the nearest mAs station moves the receptor exposure by "
-                    + Words.signed(achieved.roundingDeviation()) + " dB");
+                    + Words.decibels(achieved.roundingDeviation()));
         }
         if (achieved.set() instanceof ConsoleSetting.Automatic automatic) {
             cautions.add(automaticExposure(automatic.control()));

@@ -41,7 +41,7 @@ final class Derivation {
                 "kv-station",
                 "nearest kV station; the mAs keeps the receptor exposure (15 % rule)",
                 new Working(set.kV().inKilovolts(), achieved.kVStationMAs()));
-        add("mas-station", "nearest mAs station, " + Words.signed(achieved.roundingDeviation()) + " dB", settled(set));
+        add("mas-station", "nearest mAs station, " + Words.decibels(achieved.roundingDeviation()), settled(set));
         if (set instanceof ConsoleSetting.Manual manual) {
             add(
                     "current-and-time",

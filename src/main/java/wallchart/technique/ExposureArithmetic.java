@@ -34,7 +34,7 @@ public final class ExposureArithmetic {
 
     /** Factor on the current-time product that keeps the receptor exposure when the tube voltage changes; kV over 0. */
     public static double voltageFactor(double fromKilovolts, double toKilovolts) {
-        return Math.pow(fromKilovolts / toKilovolts, FIFTEEN_PERCENT_EXPONENT);
+        return FifteenPercentRule.currentTimeFactor(fromKilovolts, toKilovolts);
     }
 
     /** Factor on the current-time product for so many centimetres more, doubling over so many centimetres. */

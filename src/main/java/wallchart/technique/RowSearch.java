@@ -8,7 +8,6 @@ import wallchart.chart.Adjustment;
 import wallchart.chart.Band;
 import wallchart.chart.ChartVersion;
 import wallchart.chart.Row;
-import wallchart.equipment.Grid;
 import wallchart.equipment.Room;
 import wallchart.equipment.Support;
 import wallchart.equipment.SupportKind;
@@ -120,10 +119,9 @@ final class RowSearch {
         var support = room.findSupport(row.key().examination().support());
         var receptor = room.findReceptor(row.setting().receptor());
         var rowGrid = room.findGrid(row.setting().grid());
-        if (support.isEmpty()
-                || receptor.isEmpty()
-                || !knows(room, row.setting().grid())) {
-            return Outcome.refused(equipmentMoved(room, row));
+        var refitted = Refit.objection(room, row);
+        if (refitted.isPresent()) {
+            return Outcome.refused(refitted.get());
         }
         var gridName = query.grid().orElse(row.setting().grid());
         if (!gridName.equals(row.setting().grid()) && !support.get().grids().contains(gridName)) {
@@ -147,20 +145,6 @@ final class RowSearch {
                 room.findGrid(gridName),
                 rowGrid,
                 List.copyOf(adjustments)));
-    }
-
-    private static boolean knows(Room room, String gridName) {
-        return gridName.equals(Grid.NONE) || room.findGrid(gridName).isPresent();
-    }
-
-    /** The room has been refitted since the chart was signed and lacks what the row was made for. */
-    private static Refusal equipmentMoved(Room room, Row row) {
-        var missing = "row " + row.key() + " was made for support "
-                + row.key().examination().support().slug() + ", receptor "
-                + row.setting().receptor() + " and grid "
-                + row.setting().grid() + ", which room " + room.id() + " no longer has";
-        return Refusal.notAchievable(
-                missing + ": do not use the row; propose a change", List.of(missing), List.of("another room"));
     }
 
     private static Refusal unknownGrid(Room room, Support support, String asked) {

@@ -104,13 +104,7 @@ public final class TechniqueRules {
             return Refusal.notAchievable(reason + ": check the row", List.of(reason), List.of("propose a change"));
         }
         var reasons = ((Impossible) console.attempt(wish)).reasons();
-        boolean tooLittle = situation
-                .room()
-                .generator()
-                .mAs()
-                .isBelow(console.limit(wish.exact()).mAs());
-        var alternatives =
-                new Alternatives(console, situation, moved -> apply(moved, effects.of(moved))).of(wish, tooLittle);
+        var alternatives = new Alternatives(console, situation, moved -> apply(moved, effects.of(moved))).of(wish);
         return Refusal.notAchievable(
                 String.join("; ", reasons) + ". What would do: " + String.join("; ", alternatives),
                 reasons,

@@ -2,6 +2,7 @@ package wallchart.technique;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static wallchart.equipment.EquipmentFixtures.number;
 import static wallchart.technique.TechniqueFixtures.aConsole;
 import static wallchart.technique.TechniqueFixtures.aHandbookRoom;
 import static wallchart.technique.TechniqueFixtures.aHandbookRow;
@@ -15,7 +16,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wallchart.equipment.EquipmentDocument.FocalSpotPart;
 import wallchart.equipment.EquipmentDocument.GeneratorPart;
+import wallchart.equipment.EquipmentDocument.RatingPart;
+import wallchart.equipment.EquipmentDocument.StationsPart;
+import wallchart.equipment.EquipmentDocument.TubePart;
 import wallchart.equipment.EquipmentFixtures;
 import wallchart.equipment.FocalSpotName;
 import wallchart.equipment.Room;
@@ -40,20 +45,16 @@ class ConsoleTest {
         "41, 9, 30, 60, 40", // 39 kV wanted, the generator begins at 40
     })
     void outside_the_limits_the_kv_is_held_and_the_mas_makes_up(
-            String kV, String thickness, String from, String to, double held) {
+            String kV, double thickness, String from, String to, double held) {
         var row = aHandbookRow().withKV(kV).withKVWindow(from, to).withMethod("kv-per-cm", "2");
-        var technique = found(ROOM, row, aQuery().of("KNEE", "ap").ofThickness("%.1f".formatted(adjusted(thickness))));
-        double wanted = Double.parseDouble(kV) + 2 * (adjusted(thickness) - 10);
+        var technique = found(ROOM, row, aQuery().of("KNEE", "ap").ofThickness(String.valueOf(thickness)));
+        double wanted = Double.parseDouble(kV) + 2 * (thickness - 10);
         var step = step(technique, "kv-limits");
         assertThat(step.kV()).isEqualTo(held);
         assertThat(step.text()).contains("outside the limits", Words.number(wanted));
         assertThat(technique.exact()).isEqualTo(new Working(step.kV(), step.mAs()));
         assertThat(technique.exact().mAs()).isCloseTo(10 * Math.pow(wanted / held, 4.9595), within(0.001));
         assertThat(technique.cautions()).anyMatch(text -> text.contains("is the limit"));
-    }
-
-    private static double adjusted(String thickness) {
-        return Double.parseDouble(thickness);
     }
 
     @Test
@@ -138,10 +139,27 @@ class ConsoleTest {
     }
 
     @Test
+    void a_load_just_at_the_rating_is_allowed_though_binary_numbers_put_it_over() {
+        assertThat(64.4 * 400 / 1000).isGreaterThan(25.76);
+        var tube = EquipmentFixtures.aTube();
+        var rating = new RatingPart(number("500"), number("25.76"));
+        var spot = new FocalSpotPart("small", number("0.6"), List.of(rating));
+        var part = aConsole("10", "200 400");
+        var only = new StationsPart(List.of(number("64.4")), null, null, null, null);
+        var room = aHandbookRoom()
+                .withTube(new TubePart(tube.anodeAngleDeg(), tube.totalFiltrationMmAl(), null, List.of(spot), null))
+                .withGenerator(
+                        new GeneratorPart(part.waveform(), only, part.mAs(), part.mA(), part.shortestTimeMs(), null))
+                .room();
+        var row = aHandbookRow().withKV("64.4").with(FocalSpotName.SMALL);
+        assertThat(manual(found(room, row, aQuery().of("KNEE", "ap"))).mA()).hasToString("400 mA");
+    }
+
+    @Test
     void a_current_that_would_end_too_early_is_not_taken() {
         var quick = EquipmentFixtures.aGenerator();
-        var generator = new GeneratorPart(
-                quick.waveform(), quick.kV(), quick.mAs(), quick.mA(), EquipmentFixtures.number("4"), quick.aec());
+        var generator =
+                new GeneratorPart(quick.waveform(), quick.kV(), quick.mAs(), quick.mA(), number("4"), quick.aec());
         var room = aHandbookRoom().withGenerator(generator).room();
         var set = manual(found(room, aHandbookRow().withMAs("1"), aQuery().of("KNEE", "ap")));
         assertThat(set.mA()).hasToString("250 mA"); // 1 mAs: 320 mA take 3.125 ms, 250 mA 4 ms
@@ -191,7 +209,7 @@ class ConsoleTest {
     @Test
     void a_focal_spot_the_tube_does_not_have_is_refused() {
         var tube = EquipmentFixtures.aTube();
-        var small = new wallchart.equipment.EquipmentDocument.TubePart(
+        var small = new TubePart(
                 tube.anodeAngleDeg(), tube.totalFiltrationMmAl(), null, List.of(EquipmentFixtures.aSmallSpot()), null);
         var room = aHandbookRoom().withTube(small).room();
         var refusal = refused(room, aHandbookRow(), aQuery().of("KNEE", "ap"));

@@ -144,6 +144,13 @@ class RefusalsTest {
     }
 
     @Test
+    void an_adjustment_cannot_be_asked_for_twice() {
+        assertThatThrownBy(() -> aQuery().with("large-cast", "large-cast").query())
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("\"large-cast\" is asked more than once");
+    }
+
+    @Test
     void a_chart_of_another_room_is_a_fault_and_not_an_answer() {
         var other = EquipmentFixtures.aRoom().withId("r2").room();
         assertThatThrownBy(() -> answer(other, chart(), aQuery()))

@@ -47,9 +47,9 @@ public final class TechniqueFixtures {
     }
 
     static Technique found(Room room, ChartBuilder chart, QueryBuilder query) {
-        var answer = answer(room, chart, query);
-        assertThat(answer).isInstanceOf(Answer.Found.class);
-        return ((Answer.Found) answer).technique();
+        return answer(room, chart, query).either(technique -> technique, refusal -> {
+            throw new AssertionError("refused: " + refusal.detail());
+        });
     }
 
     /** With that row as the only one. */
@@ -58,9 +58,12 @@ public final class TechniqueFixtures {
     }
 
     static Refusal refused(Room room, ChartBuilder chart, QueryBuilder query) {
-        var answer = answer(room, chart, query);
-        assertThat(answer).isInstanceOf(Answer.Refused.class);
-        return ((Answer.Refused) answer).refusal();
+        return answer(room, chart, query)
+                .either(
+                        technique -> {
+                            throw new AssertionError("found: " + technique.set());
+                        },
+                        refusal -> refusal);
     }
 
     /** With that row as the only one. */
