@@ -1,0 +1,123 @@
+package wallchart.store;
+
+import com.zaxxer.hikari.HikariDataSource;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.util.regex.Pattern;
+import javax.sql.DataSource;
+
+/**
+ * H2 inside this process, in a file or in memory.
+ *
+ * <p>Two users. The owner's one connection is opened first and stays open: it sets the write delay to 0 (which does not
+ * survive a reopen and which nobody else may set), migrates, and syncs after every write. Requests are served by {@code
+ * wallchart_app}, who may read and write rows and nothing else; its password is random at every start and kept nowhere.
+ */
+final class H2Engine implements Engine {
+
+    private static final Pattern ADDRESS = Pattern.compile("jdbc:h2:(file|mem):[^;]+");
+    private static final int ALREADY_OPEN_ELSEWHERE = 90020;
+    private static final int WRONG_USER_OR_PASSWORD = 28000;
+
+    private final DatabaseSettings settings;
+    private final Connection owner;
+    private final LastingConnections lasting;
+    private HikariDataSource pool;
+
+    private H2Engine(DatabaseSettings settings, Connection owner) {
+        this.settings = settings;
+        this.owner = owner;
+        this.lasting = new LastingConnections(settings);
+    }
+
+    static H2Engine open(DatabaseSettings settings) {
+        if (!ADDRESS.matcher(settings.url()).matches()) {
+            throw StoreException.cannotOpen(
+                    "database address \"" + settings.url()
+                            + "\" must be jdbc:h2:file:path or jdbc:h2:mem:name, without settings after a semicolon",
+                    null);
+        }
+        try {
+            var owner = DriverManager.getConnection(
+                    settings.url() + ";WRITE_DELAY=0", settings.user(), settings.password());
+            return new H2Engine(settings, owner).refuseSecondOpening();
+        } catch (SQLException failed) {
+            throw StoreException.cannotOpen(why(settings.url(), failed), failed);
+        }
+    }
+
+    private static String why(String url, SQLException failed) {
+        return switch (failed.getErrorCode()) {
+            case ALREADY_OPEN_ELSEWHERE ->
+                "database " + url + " is in use by another process: stop the other server, or name another file";
+            case WRONG_USER_OR_PASSWORD -> "database " + url + " refuses this user or password: check the settings";
+            default ->
+                "database " + url + " cannot be opened: "
+                        + failed.getMessage().lines().findFirst().orElse("no reason given");
+        };
+    }
+
+    /** Within one process H2 would let a second opening in, and its new password would lock the first pool out. */
+    private H2Engine refuseSecondOpening() throws SQLException {
+        if (H2Rights.isServing(owner)) {
+            owner.close();
+            throw StoreException.cannotOpen(
+                    "database " + settings.url() + " is already open in this process: close it first", null);
+        }
+        return this;
+    }
+
+    @Override
+    public String dialect() {
+        return "h2";
+    }
+
+    @Override
+    public DataSource owner() {
+        return lasting;
+    }
+
+    @Override
+    public DataSource openPool() throws SQLException {
+        var password = H2Rights.renew(owner);
+        pool = Pools.open(Pools.config(settings.url(), H2Rights.APPLICATION, password, settings.poolSize()));
+        return pool;
+    }
+
+    @Override
+    public void makeDurable() throws SQLException {
+        if (settings.url().startsWith("jdbc:h2:file:")) {
+            synchronized (owner) {
+                try (var checkpoint = owner.createStatement()) {
+                    checkpoint.execute("CHECKPOINT SYNC");
+                }
+            }
+        }
+    }
+
+    /** Milliseconds a commit may stay in memory, as the running database has it. */
+    int writeDelay() throws SQLException {
+        synchronized (owner) {
+            try (var query = owner.createStatement();
+                    var rows = query.executeQuery("SELECT setting_value FROM information_schema.settings"
+                            + " WHERE setting_name = 'WRITE_DELAY'")) {
+                rows.next();
+                return rows.getInt(1);
+            }
+        }
+    }
+
+    @Override
+    public void close() {
+        if (pool != null) {
+            pool.close();
+        }
+        try {
+            lasting.closeAll();
+            owner.close();
+        } catch (SQLException failed) {
+            throw Faults.translate(failed);
+        }
+    }
+}

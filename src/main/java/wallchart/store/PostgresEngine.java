@@ -1,0 +1,59 @@
+package wallchart.store;
+
+import com.zaxxer.hikari.HikariDataSource;
+import javax.sql.DataSource;
+import org.postgresql.ds.PGSimpleDataSource;
+
+/** PostgreSQL: one role, one pool; the server itself syncs each commit. */
+final class PostgresEngine implements Engine {
+
+    /** A server that vanished without closing its connections must not hold a request for ever. */
+    private static final String SECONDS_WITHOUT_AN_ANSWER = "30";
+
+    private static final int SECONDS_TO_CONNECT = 3;
+
+    private final DatabaseSettings settings;
+    private HikariDataSource pool;
+
+    PostgresEngine(DatabaseSettings settings) {
+        this.settings = settings;
+    }
+
+    @Override
+    public String dialect() {
+        return "postgresql";
+    }
+
+    @Override
+    public DataSource owner() {
+        var owner = new PGSimpleDataSource();
+        owner.setUrl(settings.url());
+        owner.setUser(settings.user());
+        owner.setPassword(settings.password());
+        owner.setConnectTimeout(SECONDS_TO_CONNECT);
+        return owner;
+    }
+
+    @Override
+    public DataSource openPool() {
+        var config = Pools.config(settings.url(), settings.user(), settings.password(), settings.poolSize());
+        config.addDataSourceProperty("connectTimeout", String.valueOf(SECONDS_TO_CONNECT));
+        config.addDataSourceProperty("socketTimeout", SECONDS_WITHOUT_AN_ANSWER);
+        config.addDataSourceProperty("tcpKeepAlive", "true");
+        config.addDataSourceProperty("ApplicationName", "wallchart");
+        pool = Pools.open(config);
+        return pool;
+    }
+
+    @Override
+    public void makeDurable() {
+        // synchronous_commit is on by default: a commit that returned is on disk
+    }
+
+    @Override
+    public void close() {
+        if (pool != null) {
+            pool.close();
+        }
+    }
+}
