@@ -74,6 +74,11 @@ public final class Database implements AutoCloseable {
         return mode;
     }
 
+    /** The clock this database takes its instants from. */
+    public Clock clock() {
+        return clock;
+    }
+
     /**
      * The same database with another clock, so that a history can be published at the instants it is said to have happened.
      * Closing what this returns does nothing.

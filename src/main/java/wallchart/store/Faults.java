@@ -1,10 +1,10 @@
 package wallchart.store;
 
 import java.sql.SQLException;
-import java.sql.SQLTransientConnectionException;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.jdbi.v3.core.ConnectionException;
 import org.postgresql.util.PSQLException;
 import wallchart.store.StoreException.Kind;
 
@@ -32,7 +32,7 @@ final class Faults {
         if (IN_THE_WAY.contains(state)) {
             return new StoreException(Kind.CONFLICT, "another write was in the way: try again", thrown);
         }
-        if (isAway(sql, state)) {
+        if (thrown instanceof ConnectionException || isAway(sql, state)) {
             return new StoreException(Kind.UNAVAILABLE, "the database does not answer: try again shortly", thrown);
         }
         return new StoreException(Kind.FAULT, "the database refused a statement (" + state + ")", thrown);
@@ -48,8 +48,7 @@ final class Faults {
     }
 
     private static boolean isAway(SQLException sql, String state) {
-        return sql instanceof SQLTransientConnectionException
-                || state.startsWith("08")
+        return state.startsWith("08")
                 || state.startsWith("53")
                 || state.startsWith("57P")
                 || H2_AWAY.contains(sql.getErrorCode());

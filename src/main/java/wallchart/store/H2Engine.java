@@ -96,18 +96,6 @@ final class H2Engine implements Engine {
         }
     }
 
-    /** Milliseconds a commit may stay in memory, as the running database has it. */
-    int writeDelay() throws SQLException {
-        synchronized (owner) {
-            try (var query = owner.createStatement();
-                    var rows = query.executeQuery("SELECT setting_value FROM information_schema.settings"
-                            + " WHERE setting_name = 'WRITE_DELAY'")) {
-                rows.next();
-                return rows.getInt(1);
-            }
-        }
-    }
-
     @Override
     public void close() {
         if (pool != null) {

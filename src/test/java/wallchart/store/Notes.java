@@ -2,6 +2,7 @@ package wallchart.store;
 
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Set;
 
 /** A small table that only the tests of this package have, and the statements on it. */
 final class Notes {
@@ -47,6 +48,13 @@ final class Notes {
                 .bind("id", id)
                 .mapTo(String.class)
                 .one();
+    }
+
+    Set<String> texts(ReadTx tx) {
+        return tx.handle()
+                .createQuery("SELECT text FROM note")
+                .mapTo(String.class)
+                .set();
     }
 
     Instant writtenAt(ReadTx tx, long id) {
