@@ -1,0 +1,317 @@
+package wallchart.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static wallchart.chart.ChartFixtures.aChart;
+import static wallchart.chart.ChartFixtures.aRow;
+import static wallchart.chart.ChartFixtures.addingKV;
+import static wallchart.chart.ChartFixtures.timesMAs;
+import static wallchart.equipment.EquipmentFixtures.aRoom;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import wallchart.chart.Finding.Severity;
+import wallchart.equipment.Chamber;
+import wallchart.equipment.EquipmentFixtures;
+import wallchart.equipment.FocalSpotName;
+import wallchart.equipment.Room;
+import wallchart.equipment.SupportKind;
+
+class ChartCheckTest {
+
+    private static final Room ROOM = aRoom().room();
+    private static final ChartRules RULES = new ChartRules(
+            List.of(
+                    new PatientGroup("adult", "Adult", PatientGroup.Basis.AGE),
+                    new PatientGroup("under-10-kg", "Child under 10 kg", PatientGroup.Basis.WEIGHT)),
+            Set.of());
+
+    private record Planted(String error, RowBuilder row, Severity severity, String field, String reason) {
+        @Override
+        public String toString() {
+            return error;
+        }
+    }
+
+    private static Planted blocking(String error, RowBuilder row, String field, String reason) {
+        return new Planted(error, row, Severity.BLOCKING, field, reason);
+    }
+
+    private static Planted caution(String error, RowBuilder row, String field, String reason) {
+        return new Planted(error, row, Severity.CAUTION, field, reason);
+    }
+
+    private static RowBuilder anAecRow() {
+        return aRow().withAec(0, "200", Chamber.CENTRE);
+    }
+
+    static Stream<Planted> errorsOfOneRow() {
+        return Stream.of(
+                blocking("unknown body part", aRow().of("BACK", "ap"), "bodyPart", "\"BACK\" is no DICOM"),
+                blocking("unknown projection", aRow().of("LSPINE", "front"), "projection", "\"front\""),
+                blocking("unknown patient group", aRow().forGroup("baby"), "patientGroup", "adult, under-10-kg"),
+                blocking("support not in room", aRow().at(SupportKind.MOBILE), "support", "has no mobile"),
+                blocking("grid not in room", aRow().withGrid("g99"), "grid", "has no grid \"g99\""),
+                blocking("grid of another support", aRow().withGrid("g8"), "grid", "choose g10 or none"),
+                blocking(
+                        "no grid where one is fixed",
+                        aRow().at(SupportKind.WALL_BUCKY).withGrid("none").withSid("150"),
+                        "grid",
+                        "choose g8"),
+                blocking("receptor not in room", aRow().withReceptor("dr9", "24x30"), "receptor", "\"dr9\""),
+                blocking("receptor of another support", aRow().withReceptor("cr1", "24x30"), "receptor", "choose dr1"),
+                blocking("field over the receptor", aRow().withReceptor("dr1", "24x44"), "fieldCm", "43x43"),
+                blocking("SID out of range", aRow().withSid("126"), "sidCm", "the nearest is 125 cm"),
+                blocking(
+                        "SID between stops",
+                        aRow().at(SupportKind.WALL_BUCKY).withGrid("g8").withSid("160"),
+                        "sidCm",
+                        "the nearest is 150 cm"),
+                blocking("no room for the patient", aRow().withBand(60, 104), "sidCm", "leaves 0 cm"),
+                blocking("kV below the generator", aRow().withKV("39"), "kV", "40 to 150 kV"),
+                blocking("kV above the generator", aRow().withKV("151"), "kV", "40 to 150 kV"),
+                blocking("window without the row's kV", aRow().withKVWindow("76", "80"), "kVFrom", "does not hold"),
+                blocking(
+                        "window without a station",
+                        aRow().withKV("75.5").withKVWindow("75.2", "75.8"),
+                        "kVFrom",
+                        "no kV station"),
+                blocking("mAs above the generator", aRow().withMAs("561"), "mAs", "0.5 mAs to 500 mAs"),
+                blocking("mAs below the generator", aRow().withMAs("0.44"), "mAs", "by more than half a step"),
+                blocking("too much for the focal spot", aRow().withKV("150").withMAs("500"), "mAs", "large focal spot"),
+                blocking("longest time too short", aRow().withLongestTime("40"), "mAs", "longest time 40 ms"),
+                blocking(
+                        "density the generator lacks",
+                        aRow().withAec(3, "200", Chamber.CENTRE),
+                        "aecDensity",
+                        "[-2, -1, 0, 1, 2]"),
+                blocking(
+                        "back-up over the largest",
+                        aRow().withAec(0, "401", Chamber.CENTRE),
+                        "backupMAs",
+                        "back-up 401 mAs is over the largest the generator allows, 400 mAs"),
+                blocking(
+                        "chamber the support lacks",
+                        anAecRow().at(SupportKind.WALL_BUCKY).withGrid("g8").withSid("150"),
+                        "aecChambers",
+                        "has no centre chamber: choose among left, right"),
+                blocking(
+                        "AEC where there is none",
+                        anAecRow().at(SupportKind.TABLETOP).withGrid("none"),
+                        "aecChambers",
+                        "it has no AEC"),
+                blocking(
+                        "attenuation beyond the model's thickness",
+                        aRow().withMethod("attenuation").withBand(30, 37),
+                        "thicknessMethod",
+                        "up to 36 cm"),
+                blocking("a text that is too long", aRow().withNotes("x".repeat(401)), "notes", "at most 400"),
+                blocking("half a character", aRow().withNotes("a\ud800b"), "notes", "half a character"),
+                blocking("a decomposed letter", aRow().withCentring("Kno\u0308chel"), "centring", "normal form C"),
+                caution(
+                        "SID outside the grid's focal range",
+                        aRow().withSid("92"),
+                        "sidCm",
+                        "focal range of grid g10, 95 to 130 cm"),
+                caution("mAs between stations", aRow().withMAs("24"), "mAs", "75 kV and 25 mAs will be set, +0.18 dB"),
+                caution("kV between stations", aRow().withKV("75.5"), "kV", "76 kV and 25 mAs will be set, +0.14 dB"),
+                caution("AEC kV between stations", anAecRow().withKV("75.5"), "kV", "76 kV will be set and the AEC"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("errorsOfOneRow")
+    void a_planted_error_is_found_at_its_field(Planted planted) {
+        var content = aChart().with(planted.row()).content();
+        assertThat(ChartCheck.check(content, ROOM, RULES)).anySatisfy(finding -> {
+            assertThat(finding.severity()).isEqualTo(planted.severity());
+            assertThat(finding.field()).isEqualTo(planted.field());
+            assertThat(finding.row()).isEqualTo(planted.row().row().key().toString());
+            assertThat(finding.reason()).contains(planted.reason());
+        });
+    }
+
+    @Test
+    void a_good_chart_has_no_findings() {
+        var good = aChart().withBand(18, 24)
+                .withBand(24, 30)
+                .with(anAecRow().of("LSPINE", "lateral"))
+                .with(aRow().of("HAND", "pa")
+                        .at(SupportKind.TABLETOP)
+                        .withGrid("none")
+                        .withReceptor("cr1", "18x24")
+                        .with(FocalSpotName.SMALL)
+                        .withKV("50")
+                        .withMAs("2.5")
+                        .withBand(3, 5)
+                        .withMethod("attenuation"))
+                .with(addingKV("cast", "5"));
+        assertThat(ChartCheck.check(good.content(), ROOM, RULES)).isEmpty();
+    }
+
+    @Test
+    void mas_within_half_a_step_of_the_largest_station_is_only_a_caution() {
+        var content = aChart().with(aRow().withKV("50").withMAs("555")).content();
+        assertThat(ChartCheck.check(content, ROOM, RULES))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.severity()).isEqualTo(Severity.CAUTION));
+    }
+
+    @Test
+    void a_chart_without_rows_is_refused() {
+        assertThat(ChartCheck.check(ChartContent.EMPTY, ROOM, RULES))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.isBlocking()).isTrue());
+    }
+
+    @Test
+    void the_same_row_twice_is_refused_once() {
+        assertThat(onBands(aChart().withBand(18, 24).withBand(18, 24)))
+                .singleElement()
+                .hasToString("blocking: LSPINE/ap/adult/table-bucky/18-24 bandFromCm:"
+                        + " stands more than once in the chart: keep one of the rows");
+    }
+
+    @Test
+    void overlapping_bands_are_refused_whatever_their_order() {
+        assertThat(onBands(aChart().withBand(23, 30).withBand(18, 24)))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.isBlocking()).isTrue();
+                    assertThat(finding.reason()).contains("23-30 cm overlaps 18-24 cm");
+                });
+    }
+
+    @Test
+    void a_band_inside_a_wide_one_is_found_behind_its_neighbour() {
+        assertThat(onBands(aChart().withBand(10, 30).withBand(12, 14).withBand(20, 22)))
+                .hasSize(2)
+                .allMatch(Finding::isBlocking);
+    }
+
+    @Test
+    void a_gap_between_neighbours_is_a_caution() {
+        assertThat(onBands(aChart().withBand(18, 24).withBand(26, 30)))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
+                    assertThat(finding.reason()).contains("from 24 cm to 26 cm gets no technique");
+                });
+    }
+
+    @Test
+    void bands_of_another_group_or_support_are_no_neighbours() {
+        assertThat(onBands(aChart().withBand(18, 24)
+                        .with(aRow().forGroup("under-10-kg").withBand(10, 20))))
+                .isEmpty();
+    }
+
+    private static List<Finding> onBands(ChartBuilder chart) {
+        return BandChecks.check(chart.content().rows());
+    }
+
+    @Test
+    void a_focal_spot_the_tube_lacks_is_refused() {
+        var tube = EquipmentFixtures.aTube();
+        var small = aRoom().withTube(new wallchart.equipment.EquipmentDocument.TubePart(
+                        tube.anodeAngleDeg(),
+                        tube.totalFiltrationMmAl(),
+                        null,
+                        List.of(EquipmentFixtures.aSmallSpot()),
+                        tube.output()))
+                .room();
+        assertThat(ChartCheck.check(aRow().row(), small, RULES))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.reason()).contains("no large focal spot"));
+    }
+
+    @Test
+    void an_aec_row_needs_a_generator_with_aec() {
+        assertThat(ChartCheck.check(anAecRow().row(), aRoom().withoutAec().room(), RULES))
+                .allMatch(finding -> finding.field().equals("aecChambers"))
+                .extracting(Finding::reason)
+                .contains("the generator of room r1 has no AEC: give mAs instead");
+    }
+
+    @Test
+    void attenuation_is_refused_outside_the_tube_voltages_of_its_model() {
+        var generator = EquipmentFixtures.aGenerator();
+        var wide = aRoom().withGenerator(new wallchart.equipment.EquipmentDocument.GeneratorPart(
+                        generator.waveform(),
+                        new wallchart.equipment.EquipmentDocument.StationsPart(
+                                EquipmentFixtures.numbers("30 39 40 150"), null, null, null, null),
+                        generator.mAs(),
+                        generator.mA(),
+                        generator.shortestTimeMs(),
+                        generator.aec()))
+                .room();
+        assertThat(ChartCheck.check(
+                        aRow().withKV("39").withMethod("attenuation").row(), wide, RULES))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.reason()).contains("modelled for 40 to 150 kV"));
+        assertThat(ChartCheck.check(
+                        aRow().withKV("40").withMethod("attenuation").row(), wide, RULES))
+                .isEmpty();
+    }
+
+    @Test
+    void an_adjustment_name_stands_once() {
+        var content = aChart().withBand(18, 24)
+                .with(addingKV("cast", "5"))
+                .with(timesMAs("cast", "2"))
+                .content();
+        assertThat(ChartCheck.check(content, ROOM, RULES))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.reason()).contains("adjustment cast stands more than once"));
+    }
+
+    @Test
+    void an_adjustment_label_has_a_limit() {
+        var longLabel =
+                new Adjustment("cast", "x".repeat(81), addingKV("cast", "5").effect(), "");
+        assertThat(AdjustmentChecks.check(List.of(longLabel)))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.reason()).contains("81 characters"));
+    }
+
+    /** Type and placement of shielding: K.A.R. 28-35-242a(a)(3) and 12VAC5-481-1591(A)(3) list it, OAR 333-106-0015 does not. */
+    @ParameterizedTest
+    @EnumSource(RequiredFields.class)
+    void shielding_is_asked_for_where_the_published_rule_lists_it(RequiredFields set) {
+        var rules = new ChartRules(RULES.patientGroups(), Set.of(set));
+        var findings = ChartCheck.check(aRow().withShielding("").row(), ROOM, rules);
+        if (set == RequiredFields.OREGON) {
+            assertThat(findings).isEmpty();
+        } else {
+            assertThat(findings).singleElement().satisfies(finding -> {
+                assertThat(finding.isBlocking()).isTrue();
+                assertThat(finding.field()).isEqualTo("shielding");
+                assertThat(finding.reason()).contains(set.citation());
+            });
+        }
+        assertThat(ChartCheck.check(aRow().row(), ROOM, rules)).isEmpty();
+    }
+
+    /** "Part and size, thickness and age": K.A.R. 28-35-242a(a)(3). */
+    @Test
+    void kansas_asks_for_age_beside_thickness() {
+        var child = aRow().forGroup("under-10-kg").row();
+        var kansas = new ChartRules(RULES.patientGroups(), Set.of(RequiredFields.KANSAS));
+        assertThat(ChartCheck.check(child, ROOM, kansas))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.reason()).contains("sorts patients by weight"));
+        var virginia = new ChartRules(RULES.patientGroups(), Set.of(RequiredFields.VIRGINIA));
+        assertThat(ChartCheck.check(child, ROOM, virginia)).isEmpty();
+    }
+
+    @Test
+    void every_required_field_is_a_field_of_a_row() {
+        for (var set : RequiredFields.values()) {
+            assertThat(RowFields.NAMES).containsAll(set.fields());
+            assertThat(RequiredFields.find(set.slug())).contains(set);
+        }
+    }
+}
