@@ -17,6 +17,9 @@ import javax.sql.DataSource;
 final class H2Engine implements Engine {
 
     private static final Pattern ADDRESS = Pattern.compile("jdbc:h2:(file|mem):[^;]+");
+    /** No delay; and no closing by a hook of H2's own while the server still ends its requests. */
+    private static final String OWNERS_SETTINGS = ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE";
+
     private static final int ALREADY_OPEN_ELSEWHERE = 90020;
     private static final int WRONG_USER_OR_PASSWORD = 28000;
 
@@ -39,8 +42,8 @@ final class H2Engine implements Engine {
                     null);
         }
         try {
-            var owner = DriverManager.getConnection(
-                    settings.url() + ";WRITE_DELAY=0", settings.user(), settings.password());
+            var owner =
+                    DriverManager.getConnection(settings.url() + OWNERS_SETTINGS, settings.user(), settings.password());
             return new H2Engine(settings, owner).refuseSecondOpening();
         } catch (SQLException failed) {
             throw StoreException.cannotOpen(why(settings.url(), failed), failed);

@@ -1,0 +1,67 @@
+package wallchart.people;
+
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.mapper.RowMapper;
+import wallchart.store.ReadTx;
+import wallchart.store.Tx;
+
+/** The table of the workstations' tokens. */
+final class RoomTokenStore {
+
+    private static final String SELECT = "SELECT id, room, label, issued_at, issued_by, revoked_at FROM room_token ";
+
+    private static final RowMapper<RoomToken> TOKEN = (rows, context) -> new RoomToken(
+            rows.getLong("id"),
+            rows.getString("room"),
+            rows.getString("label"),
+            PersonStore.instant(rows, "issued_at").orElseThrow(),
+            rows.getString("issued_by"),
+            PersonStore.instant(rows, "revoked_at"));
+
+    RoomToken add(Tx tx, String room, String label, String tokenHash) {
+        long id = tx.handle()
+                .createUpdate("INSERT INTO room_token (room, label, token_hash, issued_at, issued_by)"
+                        + " VALUES (:room, :label, :tokenHash, :at, :by)")
+                .bind("room", room)
+                .bind("label", label)
+                .bind("tokenHash", tokenHash)
+                .bind("at", tx.at())
+                .bind("by", tx.by().name())
+                .executeAndReturnGeneratedKeys("id")
+                .mapTo(Long.class)
+                .one();
+        return find(tx, id).orElseThrow();
+    }
+
+    Optional<RoomToken> find(ReadTx tx, long id) {
+        return tx.handle()
+                .createQuery(SELECT + "WHERE id = :id")
+                .bind("id", id)
+                .map(TOKEN)
+                .findOne();
+    }
+
+    Optional<RoomToken> findInUse(ReadTx tx, String tokenHash) {
+        return tx.handle()
+                .createQuery(SELECT + "WHERE token_hash = :tokenHash AND revoked_at IS NULL")
+                .bind("tokenHash", tokenHash)
+                .map(TOKEN)
+                .findOne();
+    }
+
+    List<RoomToken> list(ReadTx tx) {
+        return tx.handle().createQuery(SELECT + "ORDER BY room, id").map(TOKEN).list();
+    }
+
+    /** Keeps who and when of the first time where it is revoked already. */
+    void revoke(Tx tx, long id) {
+        tx.handle()
+                .createUpdate("UPDATE room_token SET revoked_at = :at, revoked_by = :by"
+                        + " WHERE id = :id AND revoked_at IS NULL")
+                .bind("at", tx.at())
+                .bind("by", tx.by().name())
+                .bind("id", id)
+                .execute();
+    }
+}

@@ -1,0 +1,152 @@
+package wallchart.people;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import com.github.benmanes.caffeine.cache.Ticker;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Semaphore;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import wallchart.store.Actor;
+import wallchart.store.Database;
+import wallchart.store.Mode;
+import wallchart.store.Tx;
+
+/** The part of {@link People} that lets people in and remembers who is in. */
+final class Sessions {
+
+    private static final int REMEMBERED = 10_000;
+    /** So many passwords are hashed at once, 19 MiB each; more are asked to come back, so that room pages keep their threads. */
+    private static final int HASHED_AT_ONCE = 8;
+    /** Stands for whatever cannot be a name. */
+    private static final String NOBODY = "";
+
+    private static final Duration BETWEEN_LIFE_SIGNS = Duration.ofMinutes(1);
+    private static final Actor LIFE_SIGN = Actor.system("session");
+
+    private final Database database;
+    private final SignInSettings settings;
+    private final Semaphore hashing = new Semaphore(HASHED_AT_ONCE);
+    private final WrongPasswords wrongPasswords;
+    private final Cache<String, Optional<Session>> remembered;
+    private final PersonStore people = new PersonStore();
+    private final SessionStore sessions = new SessionStore();
+
+    Sessions(Database database, SignInSettings settings, Ticker ticker) {
+        this.database = database;
+        this.settings = settings;
+        this.wrongPasswords = new WrongPasswords(settings, ticker);
+        this.remembered = Caffeine.newBuilder()
+                .maximumSize(REMEMBERED)
+                .expireAfterWrite(People.REMEMBERED_FOR)
+                .ticker(ticker)
+                .build();
+    }
+
+    SignIn signIn(String askedName, String password, String address) {
+        var asked = askedName.strip().toLowerCase(Locale.ROOT);
+        var name = Accounts.isName(asked) ? asked : NOBODY;
+        return check(name, password, address, () -> start(name), SignIn.Refused::new, SignIn.Throttled::new);
+    }
+
+    Confirmation confirm(Person person, String password, String address) {
+        return check(
+                person.name(),
+                password,
+                address,
+                () -> new Confirmation.Confirmed(person),
+                Confirmation.Refused::new,
+                Confirmation.Throttled::new);
+    }
+
+    private <A> A check(
+            String name,
+            String password,
+            String address,
+            Supplier<? extends A> right,
+            Supplier<? extends A> wrong,
+            Function<Duration, ? extends A> throttled) {
+        if (!hashing.tryAcquire()) {
+            return throttled.apply(Duration.ofSeconds(1));
+        }
+        try {
+            var wait = wrongPasswords.waitBefore(name, address);
+            if (!wait.isZero()) {
+                return throttled.apply(wait);
+            }
+            if (!isPassword(name, password)) {
+                return wrong.get();
+            }
+        } finally {
+            hashing.release();
+        }
+        wrongPasswords.forgive(name, address);
+        return right.get();
+    }
+
+    /** Looks up and hashes in every case, so that the time taken tells nothing; holds no connection while hashing. */
+    private boolean isPassword(String name, String password) {
+        var hash = database.<Optional<String>>read(tx -> people.findPasswordHash(tx, name));
+        var allowed = database.mode() == Mode.DEMO || !Secrets.isForDemonstration(password);
+        return PasswordHashes.matches(password, hash) & allowed;
+    }
+
+    private SignIn start(String name) {
+        var by = database.<Optional<Person>>read(tx -> people.findByName(tx, name));
+        return by.isEmpty() ? new SignIn.Refused() : database.write(by.get().asActor(), tx -> start(tx, name));
+    }
+
+    private SignIn start(Tx tx, String name) {
+        var person = people.findByName(tx, name).filter(found -> !found.isDisabled());
+        if (person.isEmpty()) {
+            return new SignIn.Refused(); // disabled while the password was being checked
+        }
+        var token = Secrets.newToken();
+        var csrf = Secrets.newToken();
+        var ends = tx.at().plus(settings.absolute());
+        sessions.start(tx, person.get().id(), Secrets.hash(token), Secrets.hash(csrf), ends);
+        return new SignIn.SignedIn(token, csrf, person.get(), ends);
+    }
+
+    Optional<Session> find(String token) {
+        if (token.length() > Secrets.LONGEST_TOKEN || Secrets.isForDemonstration(token)) {
+            return Optional.empty();
+        }
+        return remembered.get(Secrets.hash(token), this::load).filter(this::isRunning);
+    }
+
+    private Optional<Session> load(String tokenHash) {
+        var found = database.<Optional<Session>>read(tx -> sessions.find(tx, tokenHash))
+                .filter(this::isRunning);
+        return found.map(
+                session -> session.lastSeen().plus(BETWEEN_LIFE_SIGNS).isAfter(now()) ? session : seen(session));
+    }
+
+    private Session seen(Session session) {
+        database.run(LIFE_SIGN, tx -> sessions.seen(tx, session.id()));
+        return session.seenAt(now());
+    }
+
+    private boolean isRunning(Session session) {
+        return now().isBefore(session.expires())
+                && now().isBefore(session.lastSeen().plus(settings.idle()));
+    }
+
+    void end(String token) {
+        var hash = Secrets.hash(token);
+        var by = find(token).map(session -> session.person().asActor());
+        database.run(by.orElse(LIFE_SIGN), tx -> sessions.end(tx, hash));
+        remembered.invalidate(hash);
+    }
+
+    void forgetAll() {
+        remembered.invalidateAll();
+    }
+
+    private Instant now() {
+        return database.clock().instant();
+    }
+}
