@@ -17,6 +17,9 @@ final class SettingChecks {
 
     private static final PartThickness THICKEST_MODELLED = PartThickness.centimetres(36);
 
+    private static final int LEAST_TARGET = 10;
+    private static final int MOST_TARGET = 10_000;
+
     private SettingChecks() {}
 
     static void check(RowFindings findings, Room room) {
@@ -29,6 +32,7 @@ final class SettingChecks {
         if (possible) {
             tellStations(findings, generator);
         }
+        checkTarget(findings);
         if (findings.setting().thicknessMethod() instanceof ThicknessMethod.Attenuation) {
             checkModelled(findings);
         }
@@ -94,6 +98,16 @@ final class SettingChecks {
                         product,
                         Stations.deviation(setting, kV, product)))
                 .orElse(kV + " will be set and the AEC follows: write a station");
+    }
+
+    private static void checkTarget(RowFindings findings) {
+        findings.setting()
+                .targetExposureIndex()
+                .filter(target -> target < LEAST_TARGET || target > MOST_TARGET)
+                .ifPresent(target -> findings.blocking(
+                        "targetExposureIndex",
+                        "target exposure index " + target + " lies outside " + LEAST_TARGET + " to " + MOST_TARGET
+                                + ": correct it, or leave it out for the receptor's own"));
     }
 
     private static void checkModelled(RowFindings findings) {

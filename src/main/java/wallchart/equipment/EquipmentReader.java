@@ -1,6 +1,5 @@
 package wallchart.equipment;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -56,53 +55,50 @@ public final class EquipmentReader {
     private record Places(ReadingProblems problems) {
 
         Optional<Grid> grid(String field, GridPart part) {
+            int before = problems.count();
             var id = problems.required(field + "/id", part.id(), text -> text);
             var ratio = problems.required(field + "/ratio", part.ratio(), value -> value);
             var lines = problems.required(field + "/linesPerCm", part.linesPerCm(), value -> value);
             var focus = problems.optional(field + "/focalDistanceCm", part.focalDistanceCm(), Distance::new);
             var range = problems.optional(field + "/focalRangeCm", part.focalRangeCm(), Places::range);
-            var factors = problems.each(field + "/factors", part.factors(), (pointer, factor) -> {
+            var factors = problems.eachOfSome(field + "/factors", part.factors(), (pointer, factor) -> {
                 var kV = problems.required(pointer + "/kV", factor.kV(), TubeVoltage::new);
                 var times = problems.required(pointer + "/factor", factor.factor(), value -> value);
                 return kV.flatMap(at -> times.map(value -> new Grid.Factor(at, value)));
             });
-            return id.isEmpty() || ratio.isEmpty() || lines.isEmpty()
-                    ? Optional.empty()
-                    : problems.at(field, () -> new Grid(id.get(), ratio.get(), lines.get(), focus, range, factors));
+            return problems.sound(
+                    before, field, () -> new Grid(id.get(), ratio.get(), lines.get(), focus, range, factors));
         }
 
         Optional<Receptor> receptor(String field, ReceptorPart part) {
+            int before = problems.count();
             var id = problems.required(field + "/id", part.id(), text -> text);
             var name = problems.required(field + "/name", part.name(), text -> text);
             var kind = problems.required(field + "/kind", part.kind(), Places::receptorKind);
-            var sizes = problems.each(
+            var sizes = problems.eachOfSome(
                     field + "/sizesCm",
                     part.sizesCm(),
                     (pointer, size) -> problems.at(pointer, () -> FieldSize.parse(size)));
             var target = problems.required(field + "/targetExposureIndex", part.targetExposureIndex(), value -> value);
-            return id.isEmpty() || name.isEmpty() || kind.isEmpty() || target.isEmpty()
-                    ? Optional.empty()
-                    : problems.at(field, () -> new Receptor(id.get(), name.get(), kind.get(), sizes, target.get()));
+            return problems.sound(
+                    before, field, () -> new Receptor(id.get(), name.get(), kind.get(), sizes, target.get()));
         }
 
         Optional<Support> support(String field, SupportPart part) {
+            int before = problems.count();
             var kind = problems.required(field + "/kind", part.kind(), Places::supportKind);
             var gap = problems.required(field + "/receptorGapCm", part.receptorGapCm(), Distance::new);
-            var sids = problems.required(field + "/sidCm", part.sidCm(), Places::distances);
-            var grids = problems.required(field + "/grids", part.grids(), ids -> ids);
-            var receptors = problems.required(field + "/receptors", part.receptors(), ids -> ids);
-            var chambers = problems.at(field + "/aecChambers", () -> chambers(part.aecChambers()));
-            return kind.isEmpty()
-                            || gap.isEmpty()
-                            || sids.isEmpty()
-                            || grids.isEmpty()
-                            || receptors.isEmpty()
-                            || chambers.isEmpty()
-                    ? Optional.empty()
-                    : problems.at(
-                            field,
-                            () -> new Support(
-                                    kind.get(), gap.get(), sids.get(), grids.get(), receptors.get(), chambers.get()));
+            var sids = distances(field + "/sidCm", part.sidCm());
+            var grids = ids(field + "/grids", part.grids());
+            var receptors = ids(field + "/receptors", part.receptors());
+            var chambers = problems.all(
+                    field + "/aecChambers",
+                    part.aecChambers() == null ? List.of() : part.aecChambers(),
+                    Places::chambers);
+            return problems.sound(
+                    before,
+                    field,
+                    () -> new Support(kind.get(), gap.get(), sids.get(), grids.get(), receptors.get(), chambers.get()));
         }
 
         private static DistanceRange range(RangePart part) {
@@ -112,15 +108,27 @@ public final class EquipmentReader {
             return new DistanceRange(new Distance(part.from()), new Distance(part.to()));
         }
 
-        private static AllowedDistances distances(DistancesPart part) {
-            if (part.stations() == null) {
-                return new AllowedDistances.Within(range(new RangePart(part.from(), part.to())));
+        private Optional<List<String>> ids(String field, List<String> ids) {
+            return problems.required(field, ids, given -> given)
+                    .flatMap(given -> problems.all(field, given, entries -> entries));
+        }
+
+        private Optional<? extends AllowedDistances> distances(String field, DistancesPart part) {
+            if (part == null || part.stations() == null) {
+                return problems.required(
+                        field,
+                        part,
+                        given -> new AllowedDistances.Within(range(new RangePart(given.from(), given.to()))));
             }
             if (part.from() != null || part.to() != null) {
-                throw new IllegalArgumentException("give either stations, or from and to");
+                problems.add(field, "give either stations, or from and to");
+                return Optional.empty();
             }
-            return new AllowedDistances.Stops(
-                    part.stations().stream().map(Distance::new).toList());
+            return problems.all(
+                    field + "/stations",
+                    part.stations(),
+                    stops -> new AllowedDistances.Stops(
+                            stops.stream().map(Distance::new).toList()));
         }
 
         private static ReceptorKind receptorKind(String slug) {
@@ -136,12 +144,11 @@ public final class EquipmentReader {
         }
 
         private static Set<Chamber> chambers(List<String> slugs) {
-            return (slugs == null ? new ArrayList<String>() : slugs)
-                    .stream()
-                            .map(slug -> Chamber.find(slug)
-                                    .orElseThrow(() -> new IllegalArgumentException(
-                                            "chamber is \"" + slug + "\": write left, centre or right")))
-                            .collect(Collectors.toUnmodifiableSet());
+            return slugs.stream()
+                    .map(slug -> Chamber.find(slug)
+                            .orElseThrow(() -> new IllegalArgumentException(
+                                    "chamber is \"" + slug + "\": write left, centre or right")))
+                    .collect(Collectors.toUnmodifiableSet());
         }
     }
 }

@@ -22,6 +22,10 @@ public record FocalSpot(FocalSpotName name, BigDecimal nominalValue, List<Rating
     public record Rating(ExposureTime upTo, ElectricPower power) {}
 
     public FocalSpot {
+        if (nominalValue.stripTrailingZeros().scale() > 2) {
+            throw new IllegalArgumentException(
+                    "nominal focal spot value is " + nominalValue.toPlainString() + ": at most 2 decimal places");
+        }
         nominalValue = nominalValue.setScale(2);
         if (nominalValue.compareTo(SMALLEST) < 0 || nominalValue.compareTo(LARGEST) > 0) {
             throw new IllegalArgumentException("nominal focal spot value is " + nominalValue.toPlainString()

@@ -34,7 +34,7 @@ final class GeneratorReader {
         var mAs = stations("/generator/mAs", part.mAs(), CurrentTimeProduct::new, CurrentTimeStations::new);
         var mA = stations("/generator/mA", part.mA(), TubeCurrent::new, CurrentStations::new);
         var shortest = problems.required("/generator/shortestTimeMs", part.shortestTimeMs(), ExposureTime::new);
-        var aec = problems.optional("/generator/aec", part.aec(), this::exposureControl);
+        var aec = Optional.ofNullable(part.aec()).flatMap(this::exposureControl);
         if (waveform.isEmpty() || kV.isEmpty() || mAs.isEmpty() || mA.isEmpty() || shortest.isEmpty()) {
             return Optional.empty();
         }
@@ -49,19 +49,24 @@ final class GeneratorReader {
                         + "\": write single-phase, six-pulse, twelve-pulse, high-frequency or constant-potential"));
     }
 
-    private AutomaticExposureControl exposureControl(ExposureControlPart part) {
-        if (part.densities() == null || part.largestBackupMAs() == null) {
-            throw new IllegalArgumentException("densities and largestBackupMAs must both be given");
-        }
-        return new AutomaticExposureControl(part.densities(), new CurrentTimeProduct(part.largestBackupMAs()));
+    private Optional<AutomaticExposureControl> exposureControl(ExposureControlPart part) {
+        var field = "/generator/aec";
+        var densities = problems.required(field + "/densities", part.densities(), given -> given)
+                .flatMap(given -> problems.all(field + "/densities", given, entries -> entries));
+        var backup = problems.required(field + "/largestBackupMAs", part.largestBackupMAs(), CurrentTimeProduct::new);
+        return densities.isEmpty() || backup.isEmpty()
+                ? Optional.empty()
+                : problems.at(field, () -> new AutomaticExposureControl(densities.get(), backup.get()));
     }
 
     private <Q, S> Optional<S> stations(
             String field, StationsPart part, Function<BigDecimal, Q> quantity, Function<List<Q>, S> stations) {
-        return problems.required(
-                field,
-                part,
-                given -> stations.apply(numbers(given).stream().map(quantity).toList()));
+        Function<List<BigDecimal>, S> making =
+                numbers -> stations.apply(numbers.stream().map(quantity).toList());
+        return problems.required(field, part, GeneratorReader::numbers)
+                .flatMap(numbers -> part.stations() == null
+                        ? problems.at(field, () -> making.apply(numbers))
+                        : problems.all(field + "/stations", numbers, making));
     }
 
     private static List<BigDecimal> numbers(StationsPart part) {

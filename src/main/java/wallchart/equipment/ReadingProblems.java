@@ -23,6 +23,15 @@ final class ReadingProblems {
         found.add(new EquipmentReading.Problem(field, message));
     }
 
+    int count() {
+        return found.size();
+    }
+
+    /** As {@link #at}, but only where nothing was noted since the given count: a problem inside is told once, not twice. */
+    <T> Optional<T> sound(int countBefore, String field, Supplier<T> making) {
+        return count() > countBefore ? Optional.empty() : at(field, making);
+    }
+
     /** What the supplier makes; where it refuses, the problem is noted at that field. */
     <T> Optional<T> at(String field, Supplier<T> making) {
         try {
@@ -63,6 +72,26 @@ final class ReadingProblems {
             }
         }
         return read;
+    }
+
+    /** As {@link #each}, of a list with at least one entry. */
+    <V, T> List<T> eachOfSome(String field, List<V> values, EntryReading<V, T> reading) {
+        if (values != null && values.isEmpty()) {
+            add(field, "is empty: at least one entry is needed");
+        }
+        return each(field, values, reading);
+    }
+
+    /** What the function makes of a list whose entries must all be there. */
+    <V, T> Optional<T> all(String field, List<V> values, Function<List<V>, T> making) {
+        boolean complete = true;
+        for (int i = 0; i < values.size(); i++) {
+            if (values.get(i) == null) {
+                add(field + "/" + i, "is empty");
+                complete = false;
+            }
+        }
+        return complete ? at(field, () -> making.apply(values)) : Optional.empty();
     }
 
     /** How one entry of a list is read. */

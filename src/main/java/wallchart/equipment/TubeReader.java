@@ -26,15 +26,13 @@ final class TubeReader {
             problems.add("/tube", "is missing: it must be given");
             return Optional.empty();
         }
+        int before = problems.count();
         var angle = problems.required("/tube/anodeAngleDeg", part.anodeAngleDeg(), degrees -> degrees);
         var filtration =
                 filtration("/tube/totalFiltrationMmAl", part.totalFiltrationMmAl(), part.totalFiltrationMmCu());
-        var spots = problems.each("/tube/focalSpots", part.focalSpots(), this::focalSpot);
+        var spots = problems.eachOfSome("/tube/focalSpots", part.focalSpots(), this::focalSpot);
         var output = Optional.ofNullable(part.output()).flatMap(this::output);
-        if (angle.isEmpty() || filtration.isEmpty() || spots.isEmpty()) {
-            return Optional.empty();
-        }
-        return problems.at("/tube", () -> new Tube(angle.get(), filtration.get(), spots, output));
+        return problems.sound(before, "/tube", () -> new Tube(angle.get(), filtration.get(), spots, output));
     }
 
     private Optional<Filtration> filtration(String field, BigDecimal aluminium, BigDecimal copper) {
@@ -43,13 +41,11 @@ final class TubeReader {
     }
 
     private Optional<FocalSpot> focalSpot(String field, FocalSpotPart part) {
+        int before = problems.count();
         var name = problems.required(field + "/name", part.name(), TubeReader::focalSpotName);
         var nominal = problems.required(field + "/nominalMm", part.nominalMm(), value -> value);
-        var ratings = problems.each(field + "/rating", part.rating(), this::rating);
-        if (name.isEmpty() || nominal.isEmpty() || ratings.isEmpty()) {
-            return Optional.empty();
-        }
-        return problems.at(field, () -> new FocalSpot(name.get(), nominal.get(), ratings));
+        var ratings = problems.eachOfSome(field + "/rating", part.rating(), this::rating);
+        return problems.sound(before, field, () -> new FocalSpot(name.get(), nominal.get(), ratings));
     }
 
     private static FocalSpotName focalSpotName(String slug) {
@@ -65,6 +61,7 @@ final class TubeReader {
     }
 
     private Optional<MeasuredOutput> output(OutputPart part) {
+        int before = problems.count();
         var field = "/tube/output";
         var date = problems.required(field + "/measuredOn", part.measuredOn(), day -> day);
         var filtration =
@@ -74,11 +71,9 @@ final class TubeReader {
         var uncertainty = problems.required(field + "/uncertaintyPercent", part.uncertaintyPercent(), value -> value);
         var points =
                 problems.each(field + "/microGyPerMAsAtOneMetre", part.microGyPerMAsAtOneMetre(), this::outputPoint);
-        if (date.isEmpty() || filtration.isEmpty() || hvl.isEmpty() || hvlAt.isEmpty() || uncertainty.isEmpty()) {
-            return Optional.empty();
-        }
-        return problems.at(
-                field + "/microGyPerMAsAtOneMetre",
+        return problems.sound(
+                before,
+                field,
                 () -> new MeasuredOutput(
                         date.get(), filtration.get(), hvl.get(), hvlAt.get(), uncertainty.get(), points));
     }

@@ -7,6 +7,9 @@ import java.math.RoundingMode;
 /** How every decimal quantity is checked and written; kept in one place so that all of them agree. */
 public final class Decimals {
 
+    /** Beyond this a number is a slip or an attack: writing 1e999999999 out in digits would take gigabytes. */
+    private static final int MOST_DIGITS = 12;
+
     private Decimals() {}
 
     /**
@@ -16,6 +19,10 @@ public final class Decimals {
      *     message names the quantity, the value and the limit
      */
     static BigDecimal nonNegative(String quantity, BigDecimal value, int scale) {
+        if ((long) value.precision() - value.scale() > MOST_DIGITS || value.scale() > MOST_DIGITS) {
+            throw new IllegalArgumentException(quantity + " is no number of this size: at most " + MOST_DIGITS
+                    + " digits before and behind the decimal point");
+        }
         if (value.signum() < 0) {
             throw new IllegalArgumentException(quantity + " is " + value.toPlainString() + ": it cannot be negative");
         }

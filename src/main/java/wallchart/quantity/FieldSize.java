@@ -1,6 +1,7 @@
 package wallchart.quantity;
 
 import java.math.BigDecimal;
+import java.util.regex.Pattern;
 
 /**
  * A rectangle in the receptor plane: an image receptor, or the part of it that the beam is collimated to.
@@ -11,6 +12,8 @@ import java.math.BigDecimal;
 public record FieldSize(BigDecimal widthCentimetres, BigDecimal lengthCentimetres) {
 
     private static final int SCALE = 1;
+    private static final Pattern WRITTEN =
+            Pattern.compile("([0-9]{1,4}(?:\\.[0-9]{1,3})?) ?x ?([0-9]{1,4}(?:\\.[0-9]{1,3})?)");
 
     public FieldSize {
         widthCentimetres = Decimals.nonNegative("field width (cm)", widthCentimetres, SCALE);
@@ -27,15 +30,11 @@ public record FieldSize(BigDecimal widthCentimetres, BigDecimal lengthCentimetre
      * @throws IllegalArgumentException if the text is anything else
      */
     public static FieldSize parse(String text) {
-        var sides = text.strip().split("x", -1);
-        if (sides.length != 2) {
+        var sides = WRITTEN.matcher(text.strip());
+        if (!sides.matches()) {
             throw new IllegalArgumentException("field size is \"" + text + "\": write it as 24x30, in cm");
         }
-        try {
-            return new FieldSize(new BigDecimal(sides[0].strip()), new BigDecimal(sides[1].strip()));
-        } catch (NumberFormatException notDigits) {
-            throw new IllegalArgumentException("field size is \"" + text + "\": write it as 24x30, in cm");
-        }
+        return new FieldSize(new BigDecimal(sides.group(1)), new BigDecimal(sides.group(2)));
     }
 
     /** Area in square centimetres. */

@@ -109,6 +109,11 @@ class ChartCheckTest {
                         aRow().withMethod("attenuation").withBand(30, 37),
                         "thicknessMethod",
                         "up to 36 cm"),
+                blocking(
+                        "target exposure index out of range",
+                        aRow().withTargetExposureIndex(10001),
+                        "targetExposureIndex",
+                        "10 to 10000"),
                 blocking("a text that is too long", aRow().withNotes("x".repeat(401)), "notes", "at most 400"),
                 blocking("half a character", aRow().withNotes("a\ud800b"), "notes", "half a character"),
                 blocking("a decomposed letter", aRow().withCentring("Kno\u0308chel"), "centring", "normal form C"),

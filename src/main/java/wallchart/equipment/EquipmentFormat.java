@@ -1,0 +1,154 @@
+package wallchart.equipment;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.cfg.MapperBuilder;
+import com.fasterxml.jackson.databind.deser.std.StdScalarDeserializer;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.std.StdScalarSerializer;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.regex.Pattern;
+
+/** How the values of an equipment document are written, in YAML and in JSON: texts are texts, numbers plain digits, dates ISO. */
+final class EquipmentFormat {
+
+    static final ObjectMapper YAML = strict(YAMLMapper.builder());
+    static final ObjectMapper JSON = strict(JsonMapper.builder());
+
+    private static final int LONGEST_NUMBER = 12;
+    private static final Pattern NUMBER = Pattern.compile("-?(?:0|[1-9][0-9]*)(?:\\.[0-9]+)?");
+
+    private EquipmentFormat() {}
+
+    private static ObjectMapper strict(MapperBuilder<?, ?> mapper) {
+        var values = new SimpleModule("equipment values")
+                .addDeserializer(String.class, new Text())
+                .addDeserializer(BigDecimal.class, new Number())
+                .addDeserializer(Integer.class, new Whole())
+                .addDeserializer(LocalDate.class, new Day())
+                .addSerializer(LocalDate.class, new DayOut());
+        return mapper.addModule(values)
+                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+                .defaultPropertyInclusion(
+                        JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.ALWAYS))
+                .build();
+    }
+
+    /** A value that cannot be taken, with words for people. */
+    static final class UnreadableValue extends JsonMappingException {
+        private static final long serialVersionUID = 1;
+
+        UnreadableValue(JsonParser parser, String message) {
+            super(parser, message);
+        }
+    }
+
+    private static BigDecimal number(JsonParser parser) throws IOException {
+        var text = parser.currentToken().isNumeric() ? parser.getText() : "";
+        if (text.length() > LONGEST_NUMBER || !NUMBER.matcher(text).matches()) {
+            throw new UnreadableValue(
+                    parser,
+                    "is no number: write plain digits without quotation marks, with a decimal point, at most "
+                            + LONGEST_NUMBER + " characters");
+        }
+        return new BigDecimal(text);
+    }
+
+    private static String text(JsonParser parser, String expected) throws IOException {
+        if (!parser.hasToken(JsonToken.VALUE_STRING)) {
+            throw new UnreadableValue(parser, expected);
+        }
+        return parser.getText();
+    }
+
+    private static final class Text extends StdScalarDeserializer<String> {
+        private static final long serialVersionUID = 1;
+
+        Text() {
+            super(String.class);
+        }
+
+        @Override
+        public String deserialize(JsonParser parser, DeserializationContext context) throws IOException {
+            return text(parser, "is no text: write words, in quotation marks where they look like a number");
+        }
+    }
+
+    private static final class Number extends StdScalarDeserializer<BigDecimal> {
+        private static final long serialVersionUID = 1;
+
+        Number() {
+            super(BigDecimal.class);
+        }
+
+        @Override
+        public BigDecimal deserialize(JsonParser parser, DeserializationContext context) throws IOException {
+            return number(parser);
+        }
+    }
+
+    private static final class Whole extends StdScalarDeserializer<Integer> {
+        private static final long serialVersionUID = 1;
+
+        Whole() {
+            super(Integer.class);
+        }
+
+        @Override
+        public Integer deserialize(JsonParser parser, DeserializationContext context) throws IOException {
+            try {
+                return number(parser).intValueExact();
+            } catch (ArithmeticException fraction) {
+                throw new UnreadableValue(parser, "is no whole number");
+            }
+        }
+    }
+
+    private static final class Day extends StdScalarDeserializer<LocalDate> {
+        private static final long serialVersionUID = 1;
+
+        Day() {
+            super(LocalDate.class);
+        }
+
+        @Override
+        public LocalDate deserialize(JsonParser parser, DeserializationContext context) throws IOException {
+            var expected = "is no day: write it as 2026-09-14";
+            try {
+                return LocalDate.parse(text(parser, expected));
+            } catch (DateTimeException impossible) {
+                throw new UnreadableValue(parser, expected);
+            }
+        }
+    }
+
+    private static final class DayOut extends StdScalarSerializer<LocalDate> {
+        private static final long serialVersionUID = 1;
+
+        DayOut() {
+            super(LocalDate.class);
+        }
+
+        @Override
+        public void serialize(LocalDate day, JsonGenerator out, SerializerProvider provider) throws IOException {
+            out.writeString(day.toString());
+        }
+    }
+}
