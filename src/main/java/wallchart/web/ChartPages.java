@@ -3,6 +3,7 @@ package wallchart.web;
 import io.javalin.http.Context;
 import java.util.Set;
 import wallchart.chart.ChartVersion;
+import wallchart.chart.Comparison;
 import wallchart.web.problem.ProblemCode;
 import wallchart.web.problem.RequestRefused;
 import wallchart.web.request.Parameters;
@@ -64,7 +65,8 @@ final class ChartPages {
         var older = version(room, from);
         var newer = version(room, to);
         if (!Answers.isKnown(ctx, VersionTags.of(older.head(), newer.head()), FOR_EVER)) {
-            Answers.json(ctx, ComparisonView.of(older, newer));
+            var comparison = Comparison.of(older.content(), newer.content());
+            Answers.json(ctx, ComparisonView.of(room, from, to, comparison));
         }
     }
 
@@ -73,7 +75,7 @@ final class ChartPages {
                 .version(room, number)
                 .orElseThrow(() -> new RequestRefused(
                         ProblemCode.UNKNOWN_VERSION,
-                        "the chart of room " + room + " has no version " + number
-                                + ": see GET /api/v1/charts/" + room + "/versions"));
+                        "the chart of room " + room + " has no version " + number + ": see GET /api/v1/charts/" + room
+                                + "/versions"));
     }
 }

@@ -32,7 +32,8 @@ record Document(byte[] bytes, String mediaType, String tag) {
     private static Document of(byte[] bytes, String mediaType) {
         try {
             var digest = MessageDigest.getInstance("SHA-256").digest(bytes);
-            return new Document(bytes, mediaType, HexFormat.of().formatHex(digest).substring(0, TAG_DIGITS));
+            return new Document(
+                    bytes, mediaType, HexFormat.of().formatHex(digest).substring(0, TAG_DIGITS));
         } catch (NoSuchAlgorithmException missing) {
             throw new IllegalStateException("every Java has SHA-256", missing);
         }

@@ -81,15 +81,15 @@ final class Doorkeeper {
 
     /** 401 as RFC 9110 wants it: saying how to authenticate. */
     static RequestRefused unauthorized(ProblemCode code, String detail) {
-        return new RequestRefused(Problem.of(code, detail).withHeader("WWW-Authenticate", "Bearer realm=\"wallchart\""));
+        return new RequestRefused(
+                Problem.of(code, detail).withHeader("WWW-Authenticate", "Bearer realm=\"wallchart\""));
     }
 
     private static RequestRefused notAllowed(Caller caller) {
         var who = caller instanceof Caller.Workstation own
                 ? "the workstation of room " + own.room()
                 : "role " + caller.access().name().toLowerCase(Locale.ROOT);
-        return new RequestRefused(
-                ProblemCode.NOT_ALLOWED, who + " may not do this: ask somebody whose role allows it");
+        return new RequestRefused(ProblemCode.NOT_ALLOWED, who + " may not do this: ask somebody whose role allows it");
     }
 
     private static void requireOwnRoom(Caller caller, String room) {

@@ -22,7 +22,8 @@ final class EntityTags {
         }
         for (var one : header.split(",")) {
             var given = one.strip();
-            if (given.equals(tag) || given.startsWith(WEAK) && given.substring(WEAK.length()).equals(tag)) {
+            if (given.equals(tag)
+                    || given.startsWith(WEAK) && given.substring(WEAK.length()).equals(tag)) {
                 return true;
             }
         }

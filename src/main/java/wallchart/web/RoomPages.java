@@ -54,7 +54,8 @@ final class RoomPages {
         var room = services.rooms().inForce(id, asked.at()).orElseThrow(() -> noChart(id, asked.at()));
         var chart = services.charts().inForce(id, asked.at()).orElseThrow(() -> noChart(id, asked.at()));
         var on = LocalDate.ofInstant(asked.at(), ZoneOffset.UTC);
-        var technique = services.rules().answer(room, chart, asked.query(), on).either(Function.identity(), RoomPages::refuse);
+        var technique =
+                services.rules().answer(room, chart, asked.query(), on).either(Function.identity(), RoomPages::refuse);
         Answers.json(ctx, TechniqueView.of(technique, asked.at()));
     }
 

@@ -36,7 +36,9 @@ final class ServerErrors implements Request.Handler {
     /** The path as a reference that can stand in a document; the root for one that cannot. */
     static String instance(String path) {
         try {
-            return path == null || path.length() > LONGEST_INSTANCE ? "/" : new URI(null, null, path, null).getRawPath();
+            return path == null || path.length() > LONGEST_INSTANCE
+                    ? "/"
+                    : new URI(null, null, path, null).getRawPath();
         } catch (URISyntaxException notAPath) {
             return "/";
         }

@@ -29,7 +29,8 @@ final class Standing {
     };
 
     /** Different in every process, so that ids of two runs in one log do not meet. */
-    private static final String RUN = Integer.toHexString(ThreadLocalRandom.current().nextInt() | 0x1000_0000);
+    private static final String RUN =
+            Integer.toHexString(ThreadLocalRandom.current().nextInt() | 0x1000_0000);
 
     private static final AtomicLong NUMBER = new AtomicLong();
 

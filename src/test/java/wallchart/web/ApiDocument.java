@@ -4,9 +4,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import com.networknt.schema.InputFormat;
+import com.networknt.schema.JsonMetaSchema;
 import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.NonValidationKeyword;
+import com.networknt.schema.SchemaId;
 import com.networknt.schema.SchemaLocation;
-import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -19,6 +21,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** The OpenAPI document as tests see it: which operations it declares, and whether a body is what it promises. */
 final class ApiDocument {
@@ -31,10 +34,22 @@ final class ApiDocument {
 
     private ApiDocument(JsonNode document) {
         this.document = document;
-        this.schemas = JsonSchemaFactory.getInstance(
-                SpecVersion.VersionFlag.V202012,
-                factory -> factory.schemaLoaders(
-                        loaders -> loaders.schemas(Map.of(ADDRESS, document.toString()))));
+        this.schemas = JsonSchemaFactory.builder()
+                .metaSchema(dialect())
+                .defaultMetaSchemaIri(SchemaId.V202012)
+                .schemaLoaders(loaders -> loaders.schemas(Map.of(ADDRESS, document.toString())))
+                .build();
+    }
+
+    /** JSON Schema 2020-12, in a document that also has members which are no keywords of it. */
+    private static JsonMetaSchema dialect() {
+        var others = Stream.of(
+                        "openapi", "jsonSchemaDialect", "info", "servers", "tags", "paths", "security", "components")
+                .map(NonValidationKeyword::new)
+                .toList();
+        return JsonMetaSchema.builder(JsonMetaSchema.getV202012())
+                .keywords(others)
+                .build();
     }
 
     /** The document that the service serves. */
@@ -56,11 +71,13 @@ final class ApiDocument {
     /** Every operation as {@code GET /path/{name}}. */
     Set<String> operations() {
         var operations = new TreeSet<String>();
-        document.get("paths").properties().forEach(path -> path.getValue().fieldNames().forEachRemaining(method -> {
-            if (METHODS.contains(method)) {
-                operations.add(method.toUpperCase(Locale.ROOT) + " " + path.getKey());
-            }
-        }));
+        document.get("paths")
+                .properties()
+                .forEach(path -> path.getValue().fieldNames().forEachRemaining(method -> {
+                    if (METHODS.contains(method)) {
+                        operations.add(method.toUpperCase(Locale.ROOT) + " " + path.getKey());
+                    }
+                }));
         return operations;
     }
 
@@ -74,7 +91,8 @@ final class ApiDocument {
     }
 
     boolean declares(String template, String method) {
-        return !document.at(pointer("paths", template, method.toLowerCase(Locale.ROOT))).isMissingNode();
+        return !document.at(pointer("paths", template, method.toLowerCase(Locale.ROOT)))
+                .isMissingNode();
     }
 
     /** Pointer to the response of an operation, with the reference followed. */
@@ -83,7 +101,8 @@ final class ApiDocument {
         var response = document.at(pointer);
         return response.isMissingNode()
                 ? Optional.empty()
-                : Optional.of(response.has("$ref") ? response.get("$ref").asText().substring(1) : pointer);
+                : Optional.of(
+                        response.has("$ref") ? response.get("$ref").asText().substring(1) : pointer);
     }
 
     /** The media types that a response may have; none where it has no body. */
@@ -107,7 +126,8 @@ final class ApiDocument {
         }
         var schema = schemas.getSchema(SchemaLocation.of(ADDRESS + "#" + schemaPointer));
         return schema
-                .validate(json, InputFormat.JSON, run -> run.getExecutionConfig().setFormatAssertionsEnabled(true))
+                .validate(
+                        json, InputFormat.JSON, run -> run.getExecutionConfig().setFormatAssertionsEnabled(true))
                 .stream()
                 .map(Object::toString)
                 .toList();
@@ -140,7 +160,9 @@ final class ApiDocument {
     }
 
     private static String pointer(String... steps) {
-        return "/" + String.join("/", Arrays.stream(steps).map(ApiDocument::escaped).toList());
+        return "/"
+                + String.join(
+                        "/", Arrays.stream(steps).map(ApiDocument::escaped).toList());
     }
 
     private static String escaped(String step) {

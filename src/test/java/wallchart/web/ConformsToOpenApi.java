@@ -41,7 +41,12 @@ final class ConformsToOpenApi implements Filter {
     private void check(String method, String path, Response response, String body) {
         var template = document.findTemplate(path);
         if (template.isEmpty() || !document.declares(template.get(), method)) {
-            require(NOBODY_THERE.contains(response.statusCode()), "undeclared address answered", method, path, response);
+            require(
+                    NOBODY_THERE.contains(response.statusCode()),
+                    "undeclared address answered",
+                    method,
+                    path,
+                    response);
             requireValid(PROBLEM, body, method, path);
             return;
         }

@@ -9,10 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
-import wallchart.people.NewPerson;
-import wallchart.people.People;
 import wallchart.people.Role;
-import wallchart.people.SignInSettings;
 import wallchart.store.Actor;
 import wallchart.store.Database;
 import wallchart.store.Mode;
@@ -20,23 +17,22 @@ import wallchart.store.SettableClock;
 import wallchart.store.TestDatabases;
 
 /**
- * The real service on a free port with a department of two rooms, and clients of every kind. Every answer is held against the
- * OpenAPI document.
+ * The real service on a free port with the invented {@link Department}, and clients of every kind. Every answer they get is held
+ * against the OpenAPI document.
  *
  * <p>One for each test class: {@code @RegisterExtension static final RunningService SERVICE = new RunningService();}
  */
 final class RunningService implements BeforeAllCallback, AfterAllCallback {
 
-    /** When a test begins. */
+    /** Where the clock stands when a test class begins: both versions are out. */
     static final String NOW = "2026-03-02T08:00:00Z";
 
-    private static final Actor FOUNDER = Actor.system("test");
     private static final ConformsToOpenApi CONFORMS = new ConformsToOpenApi(ApiDocument.ours());
 
     private final boolean secureCookies;
     private final Map<String, String> tokens = new HashMap<>();
-    private final Map<Role, SignedInClient> signedIn = new EnumMap<>(Role.class);
-    private SettableClock clock;
+    private final Map<Role, SignedInClient> clients = new EnumMap<>(Role.class);
+    private final SettableClock clock = SettableClock.at("2026-01-01T08:00:00Z");
     private Database database;
     private Services services;
     private WebServer server;
@@ -49,7 +45,7 @@ final class RunningService implements BeforeAllCallback, AfterAllCallback {
         this.secureCookies = secureCookies;
     }
 
-    /** What a signed-in person holds. */
+    /** What the browser of a signed-in person holds. */
     record SignedInClient(String cookie, String csrfToken) {}
 
     @Override
@@ -59,16 +55,20 @@ final class RunningService implements BeforeAllCallback, AfterAllCallback {
 
     @Override
     public void afterAll(ExtensionContext context) {
-        server.close();
-        database.close();
+        stop();
     }
 
     RunningService start() {
-        clock = SettableClock.at("2026-01-01T08:00:00Z");
         database = Database.open(TestDatabases.inMemory(), Mode.SITE, clock);
-        services = Department.found(database, new People(database, SignInSettings.DEFAULTS), clock, FOUNDER);
+        services = Department.found(database, clock);
+        clock.set(NOW);
         server = WebServer.start(new WebSettings("127.0.0.1", 0, secureCookies), services);
         return this;
+    }
+
+    void stop() {
+        server.close();
+        database.close();
     }
 
     int port() {
@@ -87,46 +87,46 @@ final class RunningService implements BeforeAllCallback, AfterAllCallback {
         return services;
     }
 
-    WebServer server() {
-        return server;
-    }
-
     /** Somebody without credentials. */
     RequestSpecification anybody() {
-        return given().baseUri("http://127.0.0.1").port(port()).filter(CONFORMS).redirects().follow(false);
+        return client(port());
+    }
+
+    /** A client of any server on this machine, its answers held against the document. */
+    static RequestSpecification client(int port) {
+        return given().baseUri("http://127.0.0.1")
+                .port(port)
+                .urlEncodingEnabled(false)
+                .filter(CONFORMS);
     }
 
     /** The workstation of a room. */
     RequestSpecification workstation(String room) {
-        var token = tokens.computeIfAbsent(
-                room, id -> services.people().issueRoomToken(FOUNDER, id, "console").secret());
-        return anybody().header("Authorization", "Bearer " + token);
+        return anybody().header("Authorization", "Bearer " + token(room));
+    }
+
+    /** The secret of a room's workstation. */
+    String token(String room) {
+        return tokens.computeIfAbsent(room, id -> services.people()
+                .issueRoomToken(Actor.system("test"), id, "console")
+                .secret());
     }
 
     /** A person of that role, signed in. */
     RequestSpecification person(Role role) {
-        return anybody().header("Cookie", client(role).cookie());
+        return anybody().header("Cookie", signedIn(role).cookie());
     }
 
-    SignedInClient client(Role role) {
-        return signedIn.computeIfAbsent(role, this::signIn);
+    SignedInClient signedIn(Role role) {
+        return clients.computeIfAbsent(role, this::signIn);
     }
 
     private SignedInClient signIn(Role role) {
-        addPerson(role.slug(), role);
+        Department.person(services.people(), role.slug(), role);
         var answer = anybody()
                 .contentType("application/json")
-                .body(Map.of("name", role.slug(), "password", password(role.slug())))
+                .body(Map.of("name", role.slug(), "password", Department.password(role.slug())))
                 .post("/api/v1/session");
-        var cookie = answer.header("Set-Cookie").split(";")[0];
-        return new SignedInClient(cookie, answer.path("csrfToken"));
-    }
-
-    void addPerson(String name, Role role) {
-        services.people().add(FOUNDER, new NewPerson(name, "Pat " + name, role, password(name)));
-    }
-
-    static String password(String name) {
-        return "three blue lamps, person no. " + name.length();
+        return new SignedInClient(answer.header("Set-Cookie").split(";")[0], answer.path("csrfToken"));
     }
 }

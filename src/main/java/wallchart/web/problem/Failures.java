@@ -95,7 +95,8 @@ public final class Failures {
             default ->
                 status >= 500
                         ? fault()
-                        : Problem.of(INVALID_REQUEST, "the request is not well formed: check address, headers and method");
+                        : Problem.of(
+                                INVALID_REQUEST, "the request is not well formed: check address, headers and method");
         };
     }
 }

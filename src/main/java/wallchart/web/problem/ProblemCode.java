@@ -6,14 +6,21 @@ import java.util.Optional;
 
 /** Every kind of problem an answer can report: its stable code, its status, its title, and what to do about it. */
 public enum ProblemCode {
-    INVALID_PARAMETER(400, "A parameter is missing or wrong", "Correct the parameters that errors names and ask again."),
+    INVALID_PARAMETER(
+            400, "A parameter is missing or wrong", "Correct the parameters that errors names and ask again."),
     INVALID_BODY(400, "The request body is wrong", "Correct the members that errors points at and send it again."),
-    INVALID_PATH(400, "The address is not well formed", "Write the path in plain letters, digits and hyphens, as documented."),
+    INVALID_PATH(
+            400,
+            "The address is not well formed",
+            "Write the path in plain letters, digits and hyphens, as documented."),
     INVALID_REQUEST(400, "The request is not well formed", "Send a well-formed HTTP request."),
     SIGN_IN_REQUIRED(401, "Credentials are needed", "Send the room's token, or sign in."),
     WRONG_TOKEN(401, "The room token is not valid", "Ask your administrator for a token of this room."),
     WRONG_NAME_OR_PASSWORD(401, "Not signed in", "Try again, or ask your administrator."),
-    WRONG_ROOM(403, "The token is for another room", "Ask from the workstation of the room; a chart holds for its room only."),
+    WRONG_ROOM(
+            403,
+            "The token is for another room",
+            "Ask from the workstation of the room; a chart holds for its room only."),
     NOT_ALLOWED(403, "Not allowed in this role", "Ask somebody whose role allows it."),
     CSRF_TOKEN(403, "The CSRF token is missing or wrong", "Send the csrfToken of the sign-in as X-CSRF-Token."),
     NOT_FOUND(404, "There is nothing at this address", "Look up the address in /docs."),
@@ -28,7 +35,10 @@ public enum ProblemCode {
     URI_TOO_LONG(414, "The address is too long", "Shorten the address."),
     UNSUPPORTED_MEDIA_TYPE(415, "The body is not JSON", "Send it as application/json."),
     SUPPORT_REQUIRED(422, "The examination is charted at other supports", "Say which of supports."),
-    THICKNESS_OUTSIDE_CHART(422, "No band of the chart holds this thickness", "Check the measurement; outside the chart decide under local rules and propose a change."),
+    THICKNESS_OUTSIDE_CHART(
+            422,
+            "No band of the chart holds this thickness",
+            "Check the measurement; outside the chart decide under local rules and propose a change."),
     UNKNOWN_GRID(422, "The grid cannot be used here", "Choose one of grids."),
     UNKNOWN_ADJUSTMENT(422, "The chart has no such adjustment", "Choose one of adjustments."),
     NOT_ACHIEVABLE(422, "This console cannot do it", "See alternatives."),

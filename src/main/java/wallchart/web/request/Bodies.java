@@ -37,7 +37,9 @@ public final class Bodies {
             return refuse(pointer(mismatch), words(mismatch));
         } catch (JsonProcessingException notJson) {
             var at = notJson.getLocation();
-            return refuse("", "is not JSON, or names a member twice, at line " + at.getLineNr() + ", column " + at.getColumnNr());
+            return refuse(
+                    "",
+                    "is not JSON, or names a member twice, at line " + at.getLineNr() + ", column " + at.getColumnNr());
         } catch (IOException broken) {
             return refuse("", "did not arrive whole: send it again");
         }

@@ -26,8 +26,7 @@ public final class Syntaxes {
 
     /** Part thickness in centimetres. */
     public static final Syntax<PartThickness> THICKNESS = new Syntax<>(
-            "over 0 and at most 60 cm, plain decimal digits such as 12.4, at most 2 decimals",
-            text -> decimal(text)
+            "over 0 and at most 60 cm, plain decimal digits such as 12.4, at most 2 decimals", text -> decimal(text)
                     .filter(cm -> cm.signum() > 0 && cm.compareTo(THICKEST) <= 0)
                     .map(PartThickness::new));
 

@@ -16,8 +16,8 @@ import wallchart.technique.Query;
  */
 public record TechniqueRequest(Query query, Instant at) {
 
-    private static final Set<String> ONCE = Set.of(
-            "bodyPart", "projection", "thicknessCm", "patientGroup", "support", "sidCm", "sidIn", "grid", "at");
+    private static final Set<String> ONCE =
+            Set.of("bodyPart", "projection", "thicknessCm", "patientGroup", "support", "sidCm", "sidIn", "grid", "at");
     private static final Set<String> OFTEN = Set.of("adjust");
 
     /**

@@ -19,8 +19,7 @@ public record RoomView(
     /** One line of the list of rooms. */
     public record Line(String room, String name, ChartHeadView chart) {
         public static Line of(Room room, Optional<VersionHead> chart) {
-            return new Line(
-                    room.id(), room.name(), chart.map(ChartHeadView::of).orElse(null));
+            return new Line(room.id(), room.name(), chart.map(ChartHeadView::of).orElse(null));
         }
     }
 

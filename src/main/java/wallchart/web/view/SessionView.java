@@ -10,7 +10,8 @@ public record SessionView(String name, String printedName, String role, Instant 
     public record SignedIn(String name, String printedName, String role, Instant expiresAt, String csrfToken) {}
 
     public static SessionView of(Person person, Instant expires) {
-        return new SessionView(person.name(), person.printedName(), person.role().slug(), expires);
+        return new SessionView(
+                person.name(), person.printedName(), person.role().slug(), expires);
     }
 
     public SignedIn with(String csrfToken) {

@@ -44,6 +44,7 @@ public record TechniqueView(
     private static List<String> cautions(Technique technique) {
         return technique.dose().isPresent()
                 ? technique.cautions()
-                : Stream.concat(Stream.of(NO_DOSE), technique.cautions().stream()).toList();
+                : Stream.concat(Stream.of(NO_DOSE), technique.cautions().stream())
+                        .toList();
     }
 }
