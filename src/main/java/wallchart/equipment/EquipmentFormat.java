@@ -30,7 +30,8 @@ final class EquipmentFormat {
     static final ObjectMapper JSON = strict(JsonMapper.builder());
 
     private static final int LONGEST_NUMBER = 12;
-    private static final Pattern NUMBER = Pattern.compile("-?(?:0|[1-9][0-9]*)(?:\\.[0-9]+)?");
+    /** Six decimals at most: below that, canonical JSON would write an exponent. */
+    private static final Pattern NUMBER = Pattern.compile("-?(?:0|[1-9][0-9]*)(?:\\.[0-9]{1,6})?");
 
     private EquipmentFormat() {}
 
@@ -66,7 +67,7 @@ final class EquipmentFormat {
             throw new UnreadableValue(
                     parser,
                     "is no number: write plain digits without quotation marks, with a decimal point, at most "
-                            + LONGEST_NUMBER + " characters");
+                            + LONGEST_NUMBER + " characters, at most 6 behind the point");
         }
         return new BigDecimal(text);
     }
