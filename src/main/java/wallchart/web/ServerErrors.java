@@ -1,7 +1,5 @@
 package wallchart.web;
 
-import java.net.URI;
-import java.net.URISyntaxException;
 import java.nio.ByteBuffer;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Request;
@@ -33,14 +31,8 @@ final class ServerErrors implements Request.Handler {
         response.write(true, ByteBuffer.wrap(body), callback);
     }
 
-    /** The path as a reference that can stand in a document; the root for one that cannot. */
+    /** The path as a reference that can stand in a document; the root for one that is not plain. */
     static String instance(String path) {
-        try {
-            return path == null || path.length() > LONGEST_INSTANCE
-                    ? "/"
-                    : new URI(null, null, path, null).getRawPath();
-        } catch (URISyntaxException notAPath) {
-            return "/";
-        }
+        return Gate.isPlain(path) && path.length() <= LONGEST_INSTANCE ? path : "/";
     }
 }

@@ -5,6 +5,7 @@ import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
+import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import java.util.function.Consumer;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -68,6 +69,7 @@ public final class WebServer implements AutoCloseable {
         config.jetty.modifyServer(WebServer::configure);
         config.jetty.modifyServletContextHandler(handler -> handler.setErrorHandler(new ServerErrors()));
         config.events.handlerAdded(Doorkeeper::requireRoles);
+        config.routes.exception(HttpResponseException.class, Answers::failure);
         config.routes.exception(Exception.class, Answers::failure);
         config.router.javaLangErrorHandler(
                 (response, error) -> Answers.LOG.error("a request ended in an error of the Java machine", error));

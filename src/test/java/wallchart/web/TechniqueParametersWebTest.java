@@ -119,7 +119,8 @@ class TechniqueParametersWebTest {
     @Test
     void everything_that_is_missing_is_named_at_once() {
         ask("patientGroup=adult")
-                .statusCode(400).body("errors.parameter", containsInAnyOrder("bodyPart", "projection", "thicknessCm"));
+                .statusCode(400)
+                .body("errors.parameter", containsInAnyOrder("bodyPart", "projection", "thicknessCm"));
     }
 
     @ParameterizedTest

@@ -92,11 +92,8 @@ public final class Failures {
             case 415 -> Problem.of(UNSUPPORTED_MEDIA_TYPE, "the body has another media type: send application/json");
             case 431 -> Problem.of(HEADERS_TOO_LARGE, "the request headers are over 8 KiB: send less");
             case 503 -> unavailable("the service is not taking requests now: try again shortly");
-            default ->
-                status >= 500
-                        ? fault()
-                        : Problem.of(
-                                INVALID_REQUEST, "the request is not well formed: check address, headers and method");
+            case 500 -> fault();
+            default -> Problem.of(INVALID_REQUEST, "the request is not well formed: check address, headers and method");
         };
     }
 }
