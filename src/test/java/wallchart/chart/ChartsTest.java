@@ -20,6 +20,7 @@ import wallchart.equipment.Chamber;
 import wallchart.quantity.Filtration;
 import wallchart.store.Actor;
 import wallchart.store.OnEveryDatabase;
+import wallchart.store.StoreException;
 
 class ChartsTest extends OnEveryDatabase {
 
@@ -198,11 +199,15 @@ class ChartsTest extends OnEveryDatabase {
     }
 
     @Test
-    void what_was_read_once_is_answered_without_the_database() {
-        published(0, aChart().withBand(18, 24).content());
-        var warm = elsewhere();
-        warm.inForce("r1", Instant.parse(START));
+    void what_answers_now_or_later_is_answered_while_the_database_is_away() {
+        var tomorrow = Instant.parse(START).plus(Duration.ofDays(1));
+        published(0, aChart().withBand(10, 18).content());
+        published(1, aChart().withBand(18, 24).content());
+        charts.publish(lead, draft(2, aChart().withBand(18, 25).content(), Optional.of(tomorrow)));
+        var anotherNode = elsewhere();
         database().close();
-        assertThat(number(warm, Instant.parse(START))).isOne();
+        assertThat(number(anotherNode, Instant.parse(START))).isEqualTo(2);
+        assertThat(number(anotherNode, tomorrow)).isEqualTo(3);
+        assertThatThrownBy(() -> anotherNode.version("r1", 1)).isInstanceOf(StoreException.class);
     }
 }
