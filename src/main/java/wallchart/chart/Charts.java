@@ -46,7 +46,7 @@ public final class Charts {
         refresh();
     }
 
-    /** Reads the heads of all versions anew. One at a time: an older reading must not replace a newer one. */
+    /** Reads the heads of all versions, and what answers now or later, anew. One at a time: an older reading must not replace a newer one. */
     public synchronized void refresh() {
         var read = new HashMap<String, List<VersionHead>>();
         database.<List<VersionHead>>read(publishing::heads)
@@ -54,6 +54,18 @@ public final class Charts {
                         .add(head));
         read.replaceAll((room, list) -> List.copyOf(list));
         heads = Collections.unmodifiableMap(read);
+        heads.values().forEach(this::keepAnswering);
+    }
+
+    /** Reads what answers now and what will answer later, so that a node can answer while the database is away. */
+    private void keepAnswering(List<VersionHead> ofRoom) {
+        var now = database.clock().instant();
+        for (int i = ofRoom.size() - 1; i >= 0; i--) {
+            version(ofRoom.get(i).room(), ofRoom.get(i).number());
+            if (!ofRoom.get(i).inForceFrom().isAfter(now)) {
+                return;
+            }
+        }
     }
 
     /** Publishes the next version of a room's chart, signed by {@code by}. */
