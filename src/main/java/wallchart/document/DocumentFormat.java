@@ -42,7 +42,8 @@ final class DocumentFormat {
     private static final int LONGEST_SHOWN = 40;
 
     private static final int LONGEST_NUMBER = 12;
-    private static final Pattern NUMBER = Pattern.compile("-?(?:0|[1-9][0-9]*)(?:\\.[0-9]+)?");
+    /** Six decimals at most: below that, canonical JSON would write an exponent. */
+    private static final Pattern NUMBER = Pattern.compile("-?(?:0|[1-9][0-9]*)(?:\\.[0-9]{1,6})?");
 
     private DocumentFormat() {}
 
@@ -95,7 +96,7 @@ final class DocumentFormat {
             throw new UnreadableValue(
                     parser,
                     "no number: write plain digits without quotation marks, with a decimal point, at most "
-                            + LONGEST_NUMBER + " characters");
+                            + LONGEST_NUMBER + " characters, at most 6 behind the point");
         }
         return new BigDecimal(text);
     }

@@ -20,6 +20,11 @@ public final class SettableClock extends Clock {
         return new SettableClock(Instant.parse(instant));
     }
 
+    /** Moves it to that instant. */
+    public void set(String instant) {
+        now = Instant.parse(instant);
+    }
+
     public void advance(Duration by) {
         now = now.plus(by);
     }

@@ -1,0 +1,73 @@
+package wallchart.equipment;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.statement.StatementContext;
+import wallchart.store.ReadTx;
+import wallchart.store.Tx;
+
+/** The table of equipment revisions. */
+final class EquipmentStore {
+
+    private static final String COLUMNS =
+            "SELECT revision, document, digest, in_force_from, installed_by" + " FROM equipment_revision";
+
+    void add(Tx tx, String room, int revision, String document) {
+        tx.handle()
+                .createUpdate("INSERT INTO equipment_revision"
+                        + " (room, revision, document, digest, in_force_from, installed_by)"
+                        + " VALUES (:room, :revision, :document, :digest, :at, :by)")
+                .bind("room", room)
+                .bind("revision", revision)
+                .bind("document", document)
+                .bind("digest", EquipmentEncoding.digest(document))
+                .bind("at", tx.at())
+                .bind("by", tx.by().name())
+                .execute();
+    }
+
+    /** All revisions, each room's in ascending order. */
+    List<RoomRevision> list(ReadTx tx) {
+        return tx.handle()
+                .createQuery(COLUMNS + " ORDER BY room, revision")
+                .map(EquipmentStore::revision)
+                .list();
+    }
+
+    Optional<RoomRevision> findNewest(ReadTx tx, String room) {
+        return tx.handle()
+                .createQuery(COLUMNS + " WHERE room = :room ORDER BY revision DESC FETCH FIRST 1 ROW ONLY")
+                .bind("room", room)
+                .map(EquipmentStore::revision)
+                .findOne();
+    }
+
+    Optional<RoomRevision> findInForce(ReadTx tx, String room, Instant at) {
+        return tx.handle()
+                .createQuery(COLUMNS + " WHERE room = :room AND in_force_from <= :at"
+                        + " ORDER BY revision DESC FETCH FIRST 1 ROW ONLY")
+                .bind("room", room)
+                .bind("at", at)
+                .map(EquipmentStore::revision)
+                .findOne();
+    }
+
+    private static RoomRevision revision(ResultSet rows, StatementContext context) throws SQLException {
+        int number = rows.getInt("revision");
+        var reading = EquipmentReader.read(EquipmentEncoding.document(rows.getString("document")));
+        if (reading instanceof EquipmentReading.Accepted accepted) {
+            return new RoomRevision(
+                    number,
+                    rows.getString("digest"),
+                    rows.getObject("in_force_from", OffsetDateTime.class).toInstant(),
+                    rows.getString("installed_by"),
+                    accepted.room());
+        }
+        throw new IllegalStateException("stored equipment, revision " + number + ", is no possible room any more: "
+                + ((EquipmentReading.Refused) reading).problems());
+    }
+}

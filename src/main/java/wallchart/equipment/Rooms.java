@@ -1,0 +1,121 @@
+package wallchart.equipment;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.BiConsumer;
+import wallchart.store.Actor;
+import wallchart.store.ConstraintViolated;
+import wallchart.store.Database;
+import wallchart.store.ReadTx;
+import wallchart.store.Tx;
+
+/**
+ * The rooms of the department and every state their equipment has been in.
+ *
+ * <p>Safe for many threads. Everything but installing is answered from memory: revisions never change, so they are read once;
+ * {@link #refresh} picks up what another node installed.
+ */
+public final class Rooms {
+
+    private static final int MOST_CHARACTERS = 1_000_000;
+
+    private final Database database;
+    private final EquipmentStore store = new EquipmentStore();
+    private volatile Map<String, List<RoomRevision>> revisions = Map.of();
+
+    public Rooms(Database database) {
+        this.database = database;
+        refresh();
+    }
+
+    /** Reads all revisions anew. One at a time: an older reading must not replace a newer one. */
+    public synchronized void refresh() {
+        var read = new TreeMap<String, List<RoomRevision>>();
+        database.<List<RoomRevision>>read(store::list)
+                .forEach(revision -> read.computeIfAbsent(revision.room().id(), room -> new ArrayList<>())
+                        .add(revision));
+        read.replaceAll((room, list) -> List.copyOf(list));
+        revisions = Collections.unmodifiableMap(read);
+    }
+
+    /** Puts equipment in force from now on, as a new revision; a document equal to the one in force changes nothing. */
+    public Installation install(Actor by, EquipmentDocument document) {
+        return install(by, document, (tx, revision) -> {});
+    }
+
+    /**
+     * As {@link #install(Actor, EquipmentDocument)}; what is to be written in the same transaction, such as its audit event, is
+     * written by {@code alongside}, which is called only for a new revision.
+     */
+    public Installation install(Actor by, EquipmentDocument document, BiConsumer<Tx, RoomRevision> alongside) {
+        if (EquipmentReader.read(document) instanceof EquipmentReading.Refused refused) {
+            return new Installation.Refused(refused.problems());
+        }
+        var canonical = EquipmentEncoding.canonical(document);
+        if (canonical.length() > MOST_CHARACTERS) {
+            return new Installation.Refused(List.of(new EquipmentReading.Problem(
+                    "",
+                    "has " + canonical.length() + " characters, at most " + MOST_CHARACTERS
+                            + " are kept: shorten it")));
+        }
+        Installation installed;
+        try {
+            installed = write(by, document.room(), canonical, alongside);
+        } catch (ConstraintViolated rival) {
+            installed = write(by, document.room(), canonical, alongside); // somebody took the number: take the next
+        }
+        refresh();
+        return installed;
+    }
+
+    private Installation write(Actor by, String room, String canonical, BiConsumer<Tx, RoomRevision> alongside) {
+        return database.<Installation>write(by, tx -> {
+            var newest = store.findNewest(tx, room);
+            if (newest.filter(revision -> revision.digest().equals(EquipmentEncoding.digest(canonical)))
+                    .isPresent()) {
+                return new Installation.Installed(newest.get());
+            }
+            store.add(tx, room, newest.map(RoomRevision::number).orElse(0) + 1, canonical);
+            var added = store.findNewest(tx, room).orElseThrow();
+            alongside.accept(tx, added);
+            return new Installation.Installed(added);
+        });
+    }
+
+    /** All rooms as they are now, by ascending id. */
+    public List<Room> list() {
+        return revisions.values().stream().map(Rooms::newest).toList();
+    }
+
+    /** The room as it is now. */
+    public Optional<Room> find(String id) {
+        return Optional.ofNullable(revisions.get(id)).map(Rooms::newest);
+    }
+
+    /** The room as it was at an instant; empty before its first equipment. */
+    public Optional<Room> inForce(String id, Instant at) {
+        return revisions(id).stream()
+                .filter(revision -> !revision.inForceFrom().isAfter(at))
+                .reduce((earlier, later) -> later)
+                .map(RoomRevision::room);
+    }
+
+    /** As {@link #inForce(String, Instant)}, as the given transaction sees it. */
+    public Optional<Room> inForce(ReadTx tx, String id, Instant at) {
+        return store.findInForce(tx, id, at).map(RoomRevision::room);
+    }
+
+    /** Every state of the room's equipment, oldest first; none for an unknown room. */
+    public List<RoomRevision> revisions(String id) {
+        return revisions.getOrDefault(id, List.of());
+    }
+
+    private static Room newest(List<RoomRevision> ofOneRoom) {
+        return ofOneRoom.get(ofOneRoom.size() - 1).room();
+    }
+}

@@ -1,0 +1,14 @@
+package wallchart.web;
+
+/** The handlers, by what they are about. */
+record Pages(DocumentPages documents, HealthPages health, SessionPages session, RoomPages rooms, ChartPages charts) {
+
+    static Pages of(Services services, SessionCookie cookie) {
+        return new Pages(
+                DocumentPages.load(),
+                new HealthPages(services.people()),
+                new SessionPages(services.people(), cookie),
+                new RoomPages(services),
+                new ChartPages(services));
+    }
+}

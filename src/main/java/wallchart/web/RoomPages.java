@@ -1,0 +1,71 @@
+package wallchart.web;
+
+import io.javalin.http.Context;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.function.Function;
+import wallchart.chart.ChartVersion;
+import wallchart.chart.VersionHead;
+import wallchart.technique.Refusal;
+import wallchart.technique.Technique;
+import wallchart.web.problem.Failures;
+import wallchart.web.problem.ProblemCode;
+import wallchart.web.problem.RequestRefused;
+import wallchart.web.request.Parameters;
+import wallchart.web.request.TechniqueRequest;
+import wallchart.web.view.RoomView;
+import wallchart.web.view.TechniqueView;
+
+/** Rooms, and what to set in them. */
+final class RoomPages {
+
+    private final Services services;
+
+    RoomPages(Services services) {
+        this.services = services;
+    }
+
+    void list(Context ctx) {
+        Parameters.none(ctx.queryString());
+        var caller = Doorkeeper.caller(ctx);
+        var lines = services.rooms().list().stream()
+                .filter(room -> caller.mayRead(room.id()))
+                .map(room -> RoomView.Line.of(room, chartNow(room.id())))
+                .toList();
+        Answers.json(ctx, new RoomView.Lines(lines));
+    }
+
+    void room(Context ctx) {
+        Parameters.none(ctx.queryString());
+        var room = RoomInPath.find(ctx, services.rooms());
+        Answers.json(ctx, RoomView.of(room, chartNow(room.id())));
+    }
+
+    private Optional<VersionHead> chartNow(String room) {
+        return services.charts().inForce(room, services.clock().instant()).map(ChartVersion::head);
+    }
+
+    /** The main job. */
+    void technique(Context ctx) {
+        var id = RoomInPath.find(ctx, services.rooms()).id();
+        var asked = TechniqueRequest.read(ctx.queryString(), services.clock());
+        var room = services.rooms().inForce(id, asked.at()).orElseThrow(() -> noChart(id, asked.at()));
+        var chart = services.charts().inForce(id, asked.at()).orElseThrow(() -> noChart(id, asked.at()));
+        var on = LocalDate.ofInstant(asked.at(), ZoneOffset.UTC);
+        var technique =
+                services.rules().answer(room, chart, asked.query(), on).either(Function.identity(), RoomPages::refuse);
+        Answers.json(ctx, TechniqueView.of(technique, asked.at()));
+    }
+
+    private static Technique refuse(Refusal refusal) {
+        throw new RequestRefused(Failures.of(refusal));
+    }
+
+    private static RequestRefused noChart(String room, Instant at) {
+        return new RequestRefused(
+                ProblemCode.NO_CHART_IN_FORCE,
+                "room " + room + " has no chart in force at " + at + ": ask the lead radiographer to sign one");
+    }
+}

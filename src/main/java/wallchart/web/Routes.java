@@ -1,0 +1,58 @@
+package wallchart.web;
+
+import static wallchart.web.Access.ADMINISTRATOR;
+import static wallchart.web.Access.ANYBODY;
+import static wallchart.web.Access.LEAD;
+import static wallchart.web.Access.PHYSICIST;
+import static wallchart.web.Access.RADIOGRAPHER;
+import static wallchart.web.Access.WORKSTATION;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Handler;
+
+/** Every address of the service with its method, its handler and who may use it. */
+final class Routes {
+
+    private static final Access[] PEOPLE = {RADIOGRAPHER, LEAD, PHYSICIST, ADMINISTRATOR};
+    private static final Access[] ALL = {WORKSTATION, RADIOGRAPHER, LEAD, PHYSICIST, ADMINISTRATOR};
+
+    private final RoutesConfig routes;
+
+    private Routes(RoutesConfig routes) {
+        this.routes = routes;
+    }
+
+    static void declare(RoutesConfig routes, Pages pages) {
+        new Routes(routes).declare(pages);
+    }
+
+    private void declare(Pages pages) {
+        get("/", pages.documents()::home, ANYBODY);
+        get("/docs", pages.documents()::docs, ANYBODY);
+        get("/docs/{file}", pages.documents()::file, ANYBODY);
+        get("/openapi.json", pages.documents()::openApi, ANYBODY);
+        get("/problems/{code}", pages.documents()::problem, ANYBODY);
+
+        get("/api/v1/health/live", pages.health()::live, ANYBODY);
+        get("/api/v1/health/ready", pages.health()::ready, ANYBODY);
+
+        routes.post("/api/v1/session", pages.session()::signIn, ANYBODY);
+        get("/api/v1/session", pages.session()::whoAmI, PEOPLE);
+        routes.delete("/api/v1/session", pages.session()::signOut, PEOPLE);
+
+        get("/api/v1/rooms", pages.rooms()::list, ALL);
+        get("/api/v1/rooms/{room}", pages.rooms()::room, ALL);
+        get("/api/v1/rooms/{room}/technique", pages.rooms()::technique, ALL);
+
+        get("/api/v1/charts/{room}/versions", pages.charts()::versions, PEOPLE);
+        get("/api/v1/charts/{room}/versions/{number}", pages.charts()::version, PEOPLE);
+        get("/api/v1/charts/{room}/versions/{number}/rows", pages.charts()::rows, PEOPLE);
+        get("/api/v1/charts/{room}/compare", pages.charts()::compare, PEOPLE);
+    }
+
+    /** GET, and HEAD with the same headers, handler and roles (RFC 9110 section 9.3.2). */
+    private void get(String path, Handler handler, Access... roles) {
+        routes.get(path, handler, roles);
+        routes.head(path, handler, roles);
+    }
+}

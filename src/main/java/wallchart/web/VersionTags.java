@@ -1,0 +1,31 @@
+package wallchart.web;
+
+import java.util.List;
+import wallchart.chart.VersionHead;
+
+/** Entity tags of what never changes: the number of a version and the beginning of its digest. */
+final class VersionTags {
+
+    private static final int DIGITS = 24;
+    private static final String NONE = "none";
+
+    private VersionTags() {}
+
+    static String of(VersionHead head) {
+        var digest = head.digest();
+        var hex = digest.substring(digest.indexOf(':') + 1);
+        return head.number() + "-" + hex.substring(0, Math.min(DIGITS, hex.length()));
+    }
+
+    static String of(VersionHead from, VersionHead to) {
+        return of(from) + "." + of(to);
+    }
+
+    /** The list grows with each version, and in no other way. */
+    static String of(List<VersionHead> heads) {
+        return heads.stream()
+                .reduce((one, other) -> one.number() > other.number() ? one : other)
+                .map(VersionTags::of)
+                .orElse(NONE);
+    }
+}

@@ -1,0 +1,99 @@
+package wallchart.web.problem;
+
+import static wallchart.web.problem.ProblemCode.*;
+
+import io.javalin.http.HttpResponseException;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import wallchart.chart.Band;
+import wallchart.store.StoreException;
+import wallchart.technique.Refusal;
+
+/** The one place where a "no" of the department, and a fault of the program, becomes a problem with a status. */
+public final class Failures {
+
+    private static final String SHORTLY = "5";
+
+    private Failures() {}
+
+    /** Why there is no technique. */
+    public static Problem of(Refusal refusal) {
+        var detail = refusal.detail();
+        var choices = refusal.choices();
+        return switch (refusal.kind()) {
+            case UNKNOWN_BODY_PART -> Problem.of(UNKNOWN_BODY_PART, detail, "bodyParts", choices);
+            case UNKNOWN_PROJECTION -> Problem.of(UNKNOWN_PROJECTION, detail, "projections", choices);
+            case UNKNOWN_PATIENT_GROUP -> Problem.of(UNKNOWN_PATIENT_GROUP, detail, "patientGroups", choices);
+            case SUPPORT_REQUIRED -> Problem.of(SUPPORT_REQUIRED, detail, "supports", choices);
+            case UNKNOWN_GRID -> Problem.of(UNKNOWN_GRID, detail, "grids", choices);
+            case UNKNOWN_ADJUSTMENT -> Problem.of(UNKNOWN_ADJUSTMENT, detail, "adjustments", choices);
+            case THICKNESS_OUTSIDE_CHART ->
+                Problem.of(THICKNESS_OUTSIDE_CHART, detail, "nearestBandsCm", bands(refusal.nearestBands()));
+            case NOT_ACHIEVABLE ->
+                new Problem(
+                        NOT_ACHIEVABLE,
+                        detail,
+                        Map.of("reasons", refusal.reasons(), "alternatives", refusal.alternatives()),
+                        Map.of());
+        };
+    }
+
+    private static List<List<BigDecimal>> bands(List<Band> bands) {
+        return bands.stream()
+                .map(band -> List.of(band.from().centimetres(), band.to().centimetres()))
+                .toList();
+    }
+
+    /** What went wrong while a request was handled. */
+    public static Problem of(Throwable thrown) {
+        if (thrown instanceof RequestRefused refused) {
+            return refused.problem();
+        }
+        if (thrown instanceof HttpResponseException response) {
+            return of(response);
+        }
+        if (thrown instanceof StoreException store) {
+            return of(store);
+        }
+        return fault();
+    }
+
+    /** What the server library says by itself: no such address, not this method, body too large. */
+    private static Problem of(HttpResponseException response) {
+        var problem = ofStatus(response.getStatus());
+        var methods = response.getDetails().get("availableMethods");
+        return methods == null ? problem : problem.withHeader("Allow", methods);
+    }
+
+    private static Problem of(StoreException store) {
+        return switch (store.kind()) {
+            case UNAVAILABLE, CONFLICT -> unavailable("the database does not answer: try again shortly");
+            case CANNOT_OPEN, CONSTRAINT, FAULT -> fault();
+        };
+    }
+
+    public static Problem unavailable(String detail) {
+        return Problem.of(ProblemCode.UNAVAILABLE, detail).withHeader("Retry-After", SHORTLY);
+    }
+
+    /** Says nothing of what it was; the log does. */
+    public static Problem fault() {
+        return Problem.of(FAULT, "the program failed on this request: tell your administrator the request id");
+    }
+
+    /** A request the HTTP layer refused before anybody read it. */
+    public static Problem ofStatus(int status) {
+        return switch (status) {
+            case 404 -> Problem.of(NOT_FOUND, "there is nothing at this address: look it up in /docs");
+            case 405 -> Problem.of(METHOD_NOT_ALLOWED, "this address does not take this method: see the header Allow");
+            case 413 -> Problem.of(BODY_TOO_LARGE, "the request body is over 64 KiB: nothing here needs that much");
+            case 414 -> Problem.of(URI_TOO_LONG, "the address is longer than this server reads: shorten it");
+            case 415 -> Problem.of(UNSUPPORTED_MEDIA_TYPE, "the body has another media type: send application/json");
+            case 431 -> Problem.of(HEADERS_TOO_LARGE, "the request headers are over 8 KiB: send less");
+            case 503 -> unavailable("the service is not taking requests now: try again shortly");
+            case 500 -> fault();
+            default -> Problem.of(INVALID_REQUEST, "the request is not well formed: check address, headers and method");
+        };
+    }
+}

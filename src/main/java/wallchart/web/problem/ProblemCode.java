@@ -1,0 +1,84 @@
+package wallchart.web.problem;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Every kind of problem an answer can report: its stable code, its status, its title, and what to do about it. */
+public enum ProblemCode {
+    INVALID_PARAMETER(
+            400, "A parameter is missing or wrong", "Correct the parameters that errors names and ask again."),
+    INVALID_BODY(400, "The request body is wrong", "Correct the members that errors points at and send it again."),
+    INVALID_PATH(
+            400,
+            "The address is not well formed",
+            "Write the path in plain letters, digits and hyphens, as documented."),
+    INVALID_REQUEST(400, "The request is not well formed", "Send a well-formed HTTP request."),
+    SIGN_IN_REQUIRED(401, "Credentials are needed", "Send the room's token, or sign in."),
+    WRONG_TOKEN(401, "The room token is not valid", "Ask your administrator for a token of this room."),
+    WRONG_NAME_OR_PASSWORD(401, "Not signed in", "Try again, or ask your administrator."),
+    WRONG_ROOM(
+            403,
+            "The token is for another room",
+            "Ask from the workstation of the room; a chart holds for its room only."),
+    NOT_ALLOWED(403, "Not allowed in this role", "Ask somebody whose role allows it."),
+    CSRF_TOKEN(403, "The CSRF token is missing or wrong", "Send the csrfToken of the sign-in as X-CSRF-Token."),
+    NOT_FOUND(404, "There is nothing at this address", "Look up the address in /docs."),
+    UNKNOWN_ROOM(404, "The room is not known", "Ask for a room that GET /api/v1/rooms lists."),
+    UNKNOWN_VERSION(404, "The chart has no such version", "Ask for a version that the list of versions has."),
+    UNKNOWN_BODY_PART(404, "The chart has no such body part", "Ask for one of bodyParts."),
+    UNKNOWN_PROJECTION(404, "The chart has no such projection", "Ask for one of projections, or propose a change."),
+    UNKNOWN_PATIENT_GROUP(404, "The chart has no rows for this patient group", "Ask for one of patientGroups."),
+    METHOD_NOT_ALLOWED(405, "The address does not take this method", "Use a method that Allow lists."),
+    NO_CHART_IN_FORCE(409, "No chart is in force", "Ask the lead radiographer to sign a chart for the room."),
+    BODY_TOO_LARGE(413, "The request body is too large", "Send at most 64 KiB."),
+    URI_TOO_LONG(414, "The address is too long", "Shorten the address."),
+    UNSUPPORTED_MEDIA_TYPE(415, "The body is not JSON", "Send it as application/json."),
+    SUPPORT_REQUIRED(422, "The examination is charted at other supports", "Say which of supports."),
+    THICKNESS_OUTSIDE_CHART(
+            422,
+            "No band of the chart holds this thickness",
+            "Check the measurement; outside the chart decide under local rules and propose a change."),
+    UNKNOWN_GRID(422, "The grid cannot be used here", "Choose one of grids."),
+    UNKNOWN_ADJUSTMENT(422, "The chart has no such adjustment", "Choose one of adjustments."),
+    NOT_ACHIEVABLE(422, "This console cannot do it", "See alternatives."),
+    TOO_MANY_ATTEMPTS(429, "Too many wrong passwords", "Wait as long as Retry-After says."),
+    HEADERS_TOO_LARGE(431, "The request headers are too large", "Send fewer or shorter headers."),
+    FAULT(500, "A fault of the program", "Tell your administrator the request id; the log has it."),
+    UNAVAILABLE(503, "Away for now", "Try again after Retry-After.");
+
+    private final String slug = name().toLowerCase(Locale.ROOT).replace('_', '-');
+    private final int status;
+    private final String title;
+    private final String nextStep;
+
+    ProblemCode(int status, String title, String nextStep) {
+        this.status = status;
+        this.title = title;
+        this.nextStep = nextStep;
+    }
+
+    /** The code for programs, also the last part of the problem's type. */
+    public String slug() {
+        return slug;
+    }
+
+    /** The HTTP status. */
+    public int status() {
+        return status;
+    }
+
+    /** The same for every problem of this kind. */
+    public String title() {
+        return title;
+    }
+
+    public String nextStep() {
+        return nextStep;
+    }
+
+    /** The problem of that slug. */
+    public static Optional<ProblemCode> find(String slug) {
+        return Arrays.stream(values()).filter(code -> code.slug.equals(slug)).findFirst();
+    }
+}

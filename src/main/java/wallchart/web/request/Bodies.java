@@ -1,0 +1,98 @@
+package wallchart.web.request;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Collectors;
+import wallchart.web.problem.Failures;
+import wallchart.web.problem.Problem;
+import wallchart.web.problem.Problem.FieldError;
+import wallchart.web.problem.ProblemCode;
+import wallchart.web.problem.RequestRefused;
+
+/** Request bodies: JSON of at most 64 KiB, never more of it in memory, read strictly. */
+public final class Bodies {
+
+    /** The most that any request here needs. */
+    public static final int LARGEST = 64 * 1024;
+
+    private static final int TOO_LARGE = 413;
+    private static final int UNSUPPORTED_MEDIA_TYPE = 415;
+
+    private Bodies() {}
+
+    /** The body as JSON. */
+    public static <T> T readJson(Context ctx, ObjectReader reader) {
+        if (!isJson(ctx.contentType())) {
+            throw new RequestRefused(Failures.ofStatus(UNSUPPORTED_MEDIA_TYPE));
+        }
+        try {
+            T value = reader.readValue(limited(ctx));
+            return value == null ? refuse("", "is null or empty: send a JSON object") : value;
+        } catch (JsonMappingException mismatch) {
+            return refuse(pointer(mismatch), words(mismatch));
+        } catch (JsonProcessingException notJson) {
+            var at = notJson.getLocation();
+            return refuse(
+                    "",
+                    "is not JSON, or names a member twice, at line " + at.getLineNr() + ", column " + at.getColumnNr());
+        } catch (IOException broken) {
+            return refuse("", "did not arrive whole: send it again");
+        }
+    }
+
+    /** Reads a body nobody wants up to the limit and forgets it, so that one without a stated length cannot go on for ever. */
+    public static void refuseLarge(Context ctx) {
+        try (var body = ctx.req().getInputStream()) {
+            var bytes = new byte[4096];
+            int total = 0;
+            for (int n = body.read(bytes); n >= 0; n = body.read(bytes)) {
+                total += n;
+                if (total > LARGEST) {
+                    throw new RequestRefused(Failures.ofStatus(TOO_LARGE));
+                }
+            }
+        } catch (IOException broken) {
+            throw new RequestRefused(ProblemCode.INVALID_REQUEST, "the body did not arrive whole: send it again");
+        }
+    }
+
+    private static byte[] limited(Context ctx) throws IOException {
+        var bytes = ctx.req().getInputStream().readNBytes(LARGEST + 1);
+        if (bytes.length > LARGEST) {
+            throw new RequestRefused(Failures.ofStatus(TOO_LARGE));
+        }
+        return bytes;
+    }
+
+    private static boolean isJson(String contentType) {
+        if (contentType == null) {
+            return false;
+        }
+        int parameters = contentType.indexOf(';');
+        var type = parameters < 0 ? contentType : contentType.substring(0, parameters);
+        return type.strip().equalsIgnoreCase("application/json");
+    }
+
+    private static String words(JsonMappingException mismatch) {
+        return mismatch instanceof UnrecognizedPropertyException
+                ? "there is no such member: leave it out, or correct its name"
+                : "has the wrong type: see the schema in /docs";
+    }
+
+    private static String pointer(JsonMappingException mismatch) {
+        return mismatch.getPath().stream()
+                .map(step -> step.getFieldName() == null ? String.valueOf(step.getIndex()) : step.getFieldName())
+                .map(name -> "/" + Parameters.echo(name).replace("~", "~0").replace("/", "~1"))
+                .collect(Collectors.joining());
+    }
+
+    private static <T> T refuse(String pointer, String detail) {
+        var errors = List.of(new FieldError(null, pointer, null, detail));
+        throw new RequestRefused(Problem.wrongFields(ProblemCode.INVALID_BODY, errors));
+    }
+}

@@ -1,0 +1,24 @@
+package wallchart.web.request;
+
+import io.javalin.http.Context;
+import java.util.List;
+import wallchart.web.problem.Problem;
+import wallchart.web.problem.Problem.FieldError;
+import wallchart.web.problem.ProblemCode;
+import wallchart.web.problem.RequestRefused;
+
+/** Parameters that stand in the path. */
+public final class PathParameters {
+
+    private PathParameters() {}
+
+    /** The number of a version. */
+    public static int version(Context ctx) {
+        var text = ctx.pathParam("number");
+        var syntax = Syntaxes.VERSION;
+        return syntax.read(text)
+                .orElseThrow(() -> new RequestRefused(Problem.wrongFields(
+                        ProblemCode.INVALID_PARAMETER,
+                        List.of(new FieldError("number", null, Parameters.echo(text), syntax.rule())))));
+    }
+}

@@ -1,0 +1,86 @@
+package wallchart.web.view;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonSerializer;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.io.IOException;
+import java.math.BigDecimal;
+import wallchart.quantity.Decimals;
+
+/**
+ * How this interface writes and reads JSON: what people set as plain decimals without trailing zeros, what physics computes to
+ * six significant digits, instants in UTC; unknown and repeated members are refused.
+ */
+public final class Json {
+
+    /** Digits of a computed number: finer than any console or meter, coarse enough to read. */
+    private static final int COMPUTED_DIGITS = 6;
+
+    private static final int DEEPEST = 20;
+    private static final JsonMapper MAPPER = mapper();
+    private static final ObjectWriter WRITER = MAPPER.writer();
+
+    private Json() {}
+
+    /** The value as UTF-8 JSON. */
+    public static byte[] bytes(Object value) {
+        try {
+            return WRITER.writeValueAsBytes(value);
+        } catch (JsonProcessingException impossible) {
+            throw new IllegalStateException("a view cannot be written as JSON", impossible);
+        }
+    }
+
+    /** Reads one type of request body, strictly. */
+    public static ObjectReader readerFor(Class<?> type) {
+        return MAPPER.readerFor(type);
+    }
+
+    private static JsonMapper mapper() {
+        var numbers = new SimpleModule("numbers")
+                .addSerializer(BigDecimal.class, new PlainDecimal())
+                .addSerializer(Double.class, new Computed())
+                .addSerializer(double.class, new Computed());
+        var factory = JsonFactory.builder()
+                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .streamReadConstraints(
+                        StreamReadConstraints.builder().maxNestingDepth(DEEPEST).build())
+                .build();
+        return JsonMapper.builder(factory)
+                .addModule(new JavaTimeModule())
+                .addModule(numbers)
+                .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
+                .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                .build();
+    }
+
+    private static void write(BigDecimal value, JsonGenerator json) throws IOException {
+        json.writeNumber(Decimals.plain(value));
+    }
+
+    private static final class PlainDecimal extends JsonSerializer<BigDecimal> {
+        @Override
+        public void serialize(BigDecimal value, JsonGenerator json, SerializerProvider provider) throws IOException {
+            write(value, json);
+        }
+    }
+
+    private static final class Computed extends JsonSerializer<Double> {
+        @Override
+        public void serialize(Double value, JsonGenerator json, SerializerProvider provider) throws IOException {
+            write(Decimals.significant(value, COMPUTED_DIGITS), json);
+        }
+    }
+}

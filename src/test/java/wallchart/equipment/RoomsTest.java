@@ -1,0 +1,124 @@
+package wallchart.equipment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static wallchart.equipment.EquipmentFixtures.aRoom;
+
+import java.time.Duration;
+import java.time.Instant;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import wallchart.store.Actor;
+import wallchart.store.OnEveryDatabase;
+
+class RoomsTest extends OnEveryDatabase {
+
+    private static final Actor PHYSICIST = Actor.person(3, "physicist", "physicist");
+
+    private Rooms rooms;
+
+    @BeforeEach
+    void no_rooms_yet() {
+        rooms = new Rooms(database());
+    }
+
+    @Test
+    void a_department_begins_without_rooms() {
+        assertThat(rooms.list()).isEmpty();
+        assertThat(rooms.find("r1")).isEmpty();
+        assertThat(rooms.inForce("r1", Instant.parse(START))).isEmpty();
+    }
+
+    @Test
+    void installed_equipment_is_read_back_as_it_was_written() {
+        var installed = (Installation.Installed) rooms.install(PHYSICIST, aRoom().document());
+        assertThat(installed.revision().number()).isOne();
+        assertThat(installed.revision().digest()).matches("sha256:[0-9a-f]{64}");
+        assertThat(installed.revision().installedBy()).isEqualTo("physicist");
+        assertThat(rooms.find("r1")).contains(installed.revision().room());
+        assertThat(new Rooms(database()).revisions("r1")).containsExactly(installed.revision());
+        assertThat(installed.revision().room().grids()).isEqualTo(aRoom().room().grids());
+        assertThat(installed.revision().room().supports())
+                .isEqualTo(aRoom().room().supports());
+    }
+
+    @Test
+    void the_same_document_again_is_no_new_revision() {
+        rooms.install(PHYSICIST, aRoom().document());
+        clock().advance(Duration.ofDays(1));
+        rooms.install(PHYSICIST, aRoom().document());
+        assertThat(rooms.revisions("r1")).hasSize(1);
+    }
+
+    @Test
+    void a_past_day_is_answered_with_the_equipment_of_that_day() {
+        rooms.install(PHYSICIST, aRoom().document());
+        var first = clock().instant();
+        clock().advance(Duration.ofDays(1));
+        rooms.install(PHYSICIST, aRoom().withName("Room 1, new tube").document());
+        assertThat(rooms.find("r1").orElseThrow().name()).isEqualTo("Room 1, new tube");
+        assertThat(rooms.inForce("r1", first).orElseThrow().name()).isEqualTo("Room 1");
+        assertThat(rooms.inForce("r1", first.minusNanos(1000))).isEmpty();
+        assertThat(rooms.inForce("r1", clock().instant()).orElseThrow().name()).isEqualTo("Room 1, new tube");
+        assertThat(rooms.revisions("r1")).extracting(RoomRevision::number).containsExactly(1, 2);
+    }
+
+    @Test
+    void impossible_equipment_is_not_installed() {
+        assertThat(rooms.install(PHYSICIST, aRoom().withId("R 1").document()))
+                .isInstanceOfSatisfying(Installation.Refused.class, refused -> assertThat(refused.problems())
+                        .extracting(EquipmentReading.Problem::field)
+                        .containsExactly("/room"));
+        assertThat(rooms.list()).isEmpty();
+    }
+
+    @Test
+    void rooms_are_listed_by_id() {
+        for (var id : new String[] {"r2", "r10", "r1"}) {
+            rooms.install(PHYSICIST, aRoom().withId(id).document());
+        }
+        assertThat(rooms.list()).extracting(Room::id).containsExactly("r1", "r10", "r2");
+    }
+
+    @Test
+    void what_another_node_installed_is_seen_after_a_refresh() {
+        var elsewhere = new Rooms(database());
+        rooms.install(PHYSICIST, aRoom().document());
+        assertThat(elsewhere.find("r1")).isEmpty();
+        elsewhere.refresh();
+        assertThat(elsewhere.find("r1")).isPresent();
+    }
+
+    @Test
+    void what_is_written_alongside_belongs_to_the_same_act() {
+        assertThatThrownBy(() -> rooms.install(PHYSICIST, aRoom().document(), (tx, revision) -> {
+                    throw new IllegalStateException("no event, no equipment");
+                }))
+                .hasMessage("no event, no equipment");
+        rooms.refresh();
+        assertThat(rooms.list()).isEmpty();
+    }
+
+    /** Written out by hand after RFC 8785: keys in order, no blanks, numbers in their shortest form. */
+    @Test
+    void a_document_is_stored_as_canonical_json() {
+        var document = new EquipmentDocument(
+                "r1",
+                "Room \"1\"",
+                new EquipmentDocument.GeneratorPart(
+                        "six-pulse",
+                        new EquipmentDocument.StationsPart(
+                                EquipmentFixtures.numbers("50 62.50"), null, null, null, null),
+                        null,
+                        null,
+                        EquipmentFixtures.number("3.0"),
+                        null),
+                null,
+                java.util.List.of(),
+                null,
+                null);
+        assertThat(EquipmentEncoding.canonical(document))
+                .isEqualTo("{\"generator\":{\"kV\":{\"stations\":[50,62.5]},\"shortestTimeMs\":3,"
+                        + "\"waveform\":\"six-pulse\"},\"grids\":[],\"name\":\"Room \\\"1\\\"\",\"room\":\"r1\"}");
+    }
+}
