@@ -11,7 +11,7 @@ import wallchart.quantity.CurrentTimeProduct;
 public record CurrentTimeStations(List<CurrentTimeProduct> stations) {
 
     private static final CurrentTimeProduct LARGEST_SENSIBLE = CurrentTimeProduct.milliampereSeconds(2000);
-    /** Two logarithmic distances closer than this are a tie. */
+    /** Two ratios closer than this are the same: a tie, or a bound that is met. */
     private static final double TIE = 1e-12;
     /** With one station only: half an R10 step, as a factor. */
     private static final double HALF_R10_STEP = Math.pow(10, 0.05);
@@ -37,15 +37,21 @@ public record CurrentTimeStations(List<CurrentTimeProduct> stations) {
         return stations.contains(mAs);
     }
 
-    /** The station nearest to a computed current-time product over 0 on a logarithmic scale; a tie goes to the lower. */
+    /**
+     * The station nearest to a computed current-time product over 0 on a logarithmic scale; a tie goes to the lower.
+     *
+     * <p>The middle of two stations on that scale is the root of their product.
+     */
     public CurrentTimeProduct nearest(double mAs) {
-        var nearest = stations.get(0);
+        var lower = smallest();
         for (var station : stations) {
-            if (logDistance(station, mAs) < logDistance(nearest, mAs) - TIE) {
-                nearest = station;
+            double upper = station.inMilliampereSeconds();
+            if (upper >= mAs) {
+                return mAs * mAs <= lower.inMilliampereSeconds() * upper * (1 + TIE) ? lower : station;
             }
+            lower = station;
         }
-        return nearest;
+        return lower;
     }
 
     /** The smallest station that is not under a computed current-time product; the largest where none is. */
@@ -72,9 +78,5 @@ public record CurrentTimeStations(List<CurrentTimeProduct> stations) {
                 ? HALF_R10_STEP
                 : Math.sqrt(stations.get(upper).inMilliampereSeconds()
                         / stations.get(lower).inMilliampereSeconds());
-    }
-
-    private static double logDistance(CurrentTimeProduct station, double mAs) {
-        return Math.abs(Math.log(station.inMilliampereSeconds() / mAs));
     }
 }

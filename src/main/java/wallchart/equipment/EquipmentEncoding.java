@@ -1,6 +1,5 @@
 package wallchart.equipment;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -8,6 +7,8 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import org.erdtman.jcs.JsonCanonicalizer;
+import wallchart.document.DocumentReading;
+import wallchart.document.Documents;
 
 /** An equipment document as canonical JSON (RFC 8785), and its digest: equal documents have equal bytes. */
 final class EquipmentEncoding {
@@ -16,18 +17,18 @@ final class EquipmentEncoding {
 
     static String canonical(EquipmentDocument document) {
         try {
-            return new JsonCanonicalizer(EquipmentFormat.JSON.writeValueAsString(document)).getEncodedString();
+            return new JsonCanonicalizer(Documents.toJson(document)).getEncodedString();
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
     }
 
     static EquipmentDocument document(String canonical) {
-        try {
-            return EquipmentFormat.JSON.readValue(canonical, EquipmentDocument.class);
-        } catch (JsonProcessingException changed) {
-            throw new UncheckedIOException("a stored equipment document can no longer be read", changed);
+        var reading = Documents.json(canonical.getBytes(StandardCharsets.UTF_8), EquipmentDocument.class);
+        if (reading instanceof DocumentReading.Written<EquipmentDocument> written) {
+            return written.content();
         }
+        throw new IllegalStateException("a stored equipment document can no longer be read: " + reading);
     }
 
     static String digest(String canonical) {

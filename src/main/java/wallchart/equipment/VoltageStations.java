@@ -14,6 +14,9 @@ public record VoltageStations(List<TubeVoltage> stations) {
     private static final TubeVoltage LOWEST_SENSIBLE = TubeVoltage.kilovolts(20);
     private static final TubeVoltage HIGHEST_SENSIBLE = TubeVoltage.kilovolts(200);
 
+    /** Two distances that differ by less than this are a tie: sums of decimal steps miss the half by some 1e-14 kV. */
+    private static final double HALFWAY = 1e-9;
+
     public VoltageStations {
         stations = Ascending.require("kV stations", stations);
         if (stations.get(0).compareTo(LOWEST_SENSIBLE) < 0
@@ -43,17 +46,18 @@ public record VoltageStations(List<TubeVoltage> stations) {
      */
     public Optional<TubeVoltage> nearest(double kV, double from, double to) {
         TubeVoltage nearest = null;
+        double least = Double.POSITIVE_INFINITY;
         for (var station : stations) {
             double value = station.inKilovolts();
-            boolean allowed = value >= from && value <= to;
-            if (allowed
-                    && (nearest == null || Math.abs(value - kV) <= Math.abs(nearest.inKilovolts() - kV) + HALFWAY)) {
+            double distance = Math.abs(value - kV);
+            if (value > to || distance > least + HALFWAY) {
+                break; // ascending: from here on all are outside or farther
+            }
+            if (value >= from) {
                 nearest = station;
+                least = distance;
             }
         }
         return Optional.ofNullable(nearest);
     }
-
-    /** Two distances that differ by less than this are a tie: sums of decimal steps miss the half by some 1e-14 kV. */
-    private static final double HALFWAY = 1e-9;
 }

@@ -1,5 +1,6 @@
 package wallchart.store;
 
+import java.lang.reflect.Type;
 import java.math.BigDecimal;
 import java.sql.Types;
 import java.time.Instant;
@@ -12,6 +13,7 @@ import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.argument.Argument;
 import org.jdbi.v3.core.argument.ArgumentFactory;
 import org.jdbi.v3.core.argument.NullArgument;
+import org.jdbi.v3.core.config.ConfigRegistry;
 import wallchart.quantity.AirKerma;
 import wallchart.quantity.CurrentTimeProduct;
 import wallchart.quantity.Distance;
@@ -64,13 +66,26 @@ final class QuantityColumns {
             var value = rows.getObject(column, stored);
             return value == null ? null : in.apply(value);
         });
-        jdbi.registerArgument((ArgumentFactory) (asked, value, config) ->
-                asked.equals(type) ? Optional.of(bound(type.cast(value), sqlType, out)) : Optional.empty());
+        jdbi.registerArgument(new PreparedFor<>(type, value -> bound(value, sqlType, out)));
     }
 
     private static <Q> Argument bound(Q value, int sqlType, Function<Q, ?> out) {
         return value == null
                 ? new NullArgument(sqlType)
                 : (position, statement, context) -> statement.setObject(position, out.apply(value), sqlType);
+    }
+
+    /** Jdbi asks factories of this kind first, and has one of its own that binds an instant as a local timestamp. */
+    private record PreparedFor<Q>(Class<Q> type, Function<Q, Argument> binding) implements ArgumentFactory.Preparable {
+
+        @Override
+        public Optional<Function<Object, Argument>> prepare(Type asked, ConfigRegistry config) {
+            return asked.equals(type) ? Optional.of(value -> binding.apply(type.cast(value))) : Optional.empty();
+        }
+
+        @Override
+        public Optional<Argument> build(Type asked, Object value, ConfigRegistry config) {
+            return prepare(asked, config).map(prepared -> prepared.apply(value));
+        }
     }
 }

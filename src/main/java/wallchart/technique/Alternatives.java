@@ -1,10 +1,13 @@
 package wallchart.technique;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import wallchart.equipment.AllowedDistances;
 import wallchart.equipment.FocalSpotName;
 import wallchart.quantity.Distance;
 import wallchart.technique.ConsoleAttempt.Achieved;
@@ -31,15 +34,11 @@ final class Alternatives {
         this.derive = derive;
     }
 
-    List<String> of(Wish wish, boolean tooLittle) {
-        var offers = new ArrayList<String>();
-        largeFocalSpot(wish).ifPresent(offers::add);
-        otherVoltage(wish, tooLittle).ifPresent(offers::add);
-        otherDistance(wish, tooLittle).ifPresent(offers::add);
-        if (offers.isEmpty()) {
-            offers.add("another room or technique, by judgement and local rules");
-        }
-        return List.copyOf(offers);
+    List<String> of(Wish wish) {
+        var offers = Stream.of(largeFocalSpot(wish), moreVoltage(wish), lessVoltage(wish), otherDistance(wish))
+                .flatMap(Optional::stream)
+                .toList();
+        return offers.isEmpty() ? List.of("another room or technique, by judgement and local rules") : offers;
     }
 
     private Optional<String> largeFocalSpot(Wish wish) {
@@ -48,36 +47,49 @@ final class Alternatives {
                 : tried("large focal spot", new Wish(wish.exact(), FocalSpotName.LARGE));
     }
 
-    private Optional<String> otherVoltage(Wish wish, boolean tooLittle) {
-        double kV = tooLittle ? wish.exact().kV() / FIFTEEN_PERCENT : wish.exact().kV() * FIFTEEN_PERCENT;
+    private Optional<String> moreVoltage(Wish wish) {
+        return otherVoltage("15 % more kV with half mAs", wish, wish.exact().kV() * FIFTEEN_PERCENT);
+    }
+
+    private Optional<String> lessVoltage(Wish wish) {
+        return otherVoltage(
+                "15 % less kV (divided by 1.15) with double mAs",
+                wish, wish.exact().kV() / FIFTEEN_PERCENT);
+    }
+
+    private Optional<String> otherVoltage(String words, Wish wish, double kV) {
         if (kV < console.lowestKilovolts() || kV > console.highestKilovolts()) {
             return Optional.empty();
         }
-        double mAs = wish.exact().mAs() * ExposureArithmetic.voltageFactor(wish.exact().kV(), kV);
-        var words = tooLittle ? "15 % less kV (divided by 1.15) with double mAs" : "15 % more kV with half mAs";
+        double mAs = wish.exact().mAs()
+                * ExposureArithmetic.voltageFactor(wish.exact().kV(), kV);
         return tried(words, new Wish(new Working(kV, mAs), wish.focalSpot()));
     }
 
-    private Optional<String> otherDistance(Wish wish, boolean tooLittle) {
-        var step = Distance.centimetres(SID_STEP_CM).centimetres();
-        for (int i = 1; i <= MOST_SID_STEPS; i++) {
-            var change = step.multiply(BigDecimal.valueOf(i));
-            var sid = tooLittle
-                    ? situation.sid().centimetres().add(change)
-                    : situation.sid().centimetres().subtract(change);
-            if (sid.signum() <= 0) {
-                return Optional.empty();
-            }
-            var moved = situation.at(new Distance(sid));
-            if (!possible(moved)) {
-                continue;
-            }
-            var offer = tried("SID " + moved.sid(), new Wish(derive.apply(moved), wish.focalSpot()));
-            if (offer.isPresent()) {
-                return offer;
-            }
+    /** The nearest distance that would do, shorter or longer. */
+    private Optional<String> otherDistance(Wish wish) {
+        return otherDistances()
+                .map(situation::at)
+                .filter(Alternatives::possible)
+                .map(moved -> tried("SID " + moved.sid(), new Wish(derive.apply(moved), wish.focalSpot())))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    /** The support's stops, or steps of 5 cm either way; the nearest first. */
+    private Stream<Distance> otherDistances() {
+        var here = situation.sid().centimetres();
+        if (situation.support().sids() instanceof AllowedDistances.Stops fixed) {
+            return fixed.stops().stream()
+                    .filter(stop -> !stop.equals(situation.sid()))
+                    .sorted(Comparator.comparing(
+                            stop -> stop.centimetres().subtract(here).abs()));
         }
-        return Optional.empty();
+        return IntStream.rangeClosed(1, MOST_SID_STEPS)
+                .mapToObj(step -> BigDecimal.valueOf((long) step * SID_STEP_CM))
+                .flatMap(change -> Stream.of(here.subtract(change), here.add(change)))
+                .filter(sid -> sid.signum() > 0)
+                .map(Distance::new);
     }
 
     private static boolean possible(Situation moved) {

@@ -28,7 +28,8 @@ final class Cautions {
         console(wanted, achieved, cautions);
         double focusSkin = situation.focusSkinCentimetres();
         if (focusSkin < SHORT_FOCUS_SKIN_CM) {
-            cautions.add("the skin is only " + Words.number(focusSkin) + " cm from the focal spot: a longer SID costs less dose");
+            cautions.add("the skin is only " + Words.number(focusSkin)
+                    + " cm from the focal spot: a longer SID costs less dose");
         }
         if (on.isAfter(chart.reviewDue())) {
             cautions.add("version " + chart.number() + " was due for review on " + chart.reviewDue()
@@ -41,18 +42,19 @@ final class Cautions {
     private static void grid(Situation situation, List<String> cautions) {
         situation.grid().ifPresent(grid -> grid.focalRange()
                 .filter(range -> !range.contains(situation.sid()))
-                .ifPresent(range -> cautions.add("SID " + situation.sid() + " is outside the focal range of grid " + grid.id()
-                        + ", " + range + ": expect cut-off at the edges")));
+                .ifPresent(range -> cautions.add("SID " + situation.sid() + " is outside the focal range of grid "
+                        + grid.id() + ", " + range + ": expect cut-off at the edges")));
     }
 
     private static void console(Working wanted, ConsoleAttempt.Achieved achieved, List<String> cautions) {
         if (achieved.limited().kV() != wanted.kV()) {
-            cautions.add(Words.number(wanted.kV()) + " kV was wanted, " + Words.number(achieved.limited().kV())
+            cautions.add(Words.number(wanted.kV()) + " kV was wanted, "
+                    + Words.number(achieved.limited().kV())
                     + " kV is the limit: the mAs makes up for it, contrast and dose differ");
         }
         if (Math.abs(achieved.roundingDeviation()) > NOTABLE_ROUNDING_DB) {
             cautions.add("the nearest mAs station moves the receptor exposure by "
-                    + Words.signed(achieved.roundingDeviation()) + " dB");
+                    + Words.decibels(achieved.roundingDeviation()));
         }
         if (achieved.set() instanceof ConsoleSetting.Automatic automatic) {
             cautions.add(automaticExposure(automatic.control()));

@@ -19,6 +19,9 @@ import wallchart.technique.ConsoleAttempt.Wish;
 /** Rules 6 to 8: the limits and stations of one room's console for one row. Immutable. */
 final class Console {
 
+    /** A product of decimals misses its value by some 1e-15: 64.4 kV at 400 mA is 25.76 kW and within a rating of 25.76 kW. */
+    private static final double SAME_POWER = 1e-9;
+
     private final Room room;
     private final Row row;
     private final Generator generator;
@@ -71,9 +74,14 @@ final class Console {
             return new Impossible(List.of(Words.number(mAs) + " mAs is under the generator's smallest, "
                     + generator.mAs().smallest()));
         }
+        var spot = room.tube().find(wish.focalSpot());
+        if (spot.isEmpty()) {
+            return new Impossible(List.of("the tube of room " + room.id() + " has no "
+                    + wish.focalSpot().slug() + " focal spot"));
+        }
         return row.setting().control() instanceof ExposureControl.Automatic automatic
                 ? automatic(automatic, station.get(), mAs, limited, wish)
-                : manual(station.get(), mAs, limited, wish);
+                : manual(spot.get(), station.get(), mAs, limited, wish);
     }
 
     private ConsoleAttempt automatic(
@@ -85,22 +93,15 @@ final class Console {
                     List.of("back-up " + Words.number(backup) + " mAs is over the AEC's largest, " + limit.get()));
         }
         var set = new ConsoleSetting.Automatic(
-                kV,
-                new ExposureControl.Automatic(control.chambers(), control.density(), station),
-                wish.focalSpot());
+                kV, new ExposureControl.Automatic(control.chambers(), control.density(), station), wish.focalSpot());
         return new Achieved(set, limited, backup, deviation(station, backup));
     }
 
-    private ConsoleAttempt manual(TubeVoltage kV, double mAs, Working limited, Wish wish) {
-        var spot = room.tube().find(wish.focalSpot());
-        if (spot.isEmpty()) {
-            return new Impossible(List.of("the tube of room " + room.id() + " has no "
-                    + wish.focalSpot().slug() + " focal spot"));
-        }
+    private ConsoleAttempt manual(FocalSpot spot, TubeVoltage kV, double mAs, Working limited, Wish wish) {
         var station = generator.mAs().nearest(mAs);
-        var current = largestCurrent(spot.get(), kV, station);
+        var current = largestCurrent(spot, kV, station);
         if (current.isEmpty()) {
-            return new Impossible(List.of(noCurrentFits(spot.get(), kV, station)));
+            return new Impossible(List.of(noCurrentFits(spot, kV, station)));
         }
         var time = ExposureArithmetic.time(station, current.get());
         var longest = row.setting().longestTime();
@@ -132,13 +133,14 @@ final class Console {
     private static boolean withinRating(FocalSpot spot, TubeVoltage kV, TubeCurrent current, double milliseconds) {
         double kilowatts = kV.inKilovolts() * current.inMilliamperes() / 1000;
         return spot.powerAllowedFor(milliseconds)
-                .map(allowed -> kilowatts <= allowed.inKilowatts())
+                .map(allowed -> kilowatts <= allowed.inKilowatts() + SAME_POWER)
                 .orElse(false);
     }
 
     private String noCurrentFits(FocalSpot spot, TubeVoltage kV, CurrentTimeProduct mAs) {
-        return "no mA station makes " + mAs + " at " + kV + " on the " + spot.name().slug() + " focal spot within its rating ("
-                + spot.longestTime() + " at the longest) in " + generator.shortestTime() + " or more";
+        return "no mA station makes " + mAs + " at " + kV + " on the "
+                + spot.name().slug() + " focal spot within its rating (" + spot.longestTime() + " at the longest) in "
+                + generator.shortestTime() + " or more";
     }
 
     private static String tooLong(

@@ -18,8 +18,8 @@ final class Derivation {
     List<Step> steps(
             List<Effect> applied, Working wanted, ConsoleAttempt.Achieved achieved, Optional<DoseEstimate> dose) {
         var setting = situation.row().setting();
-        var working = new Working(
-                setting.kV().inKilovolts(), setting.control().mAs().inMilliampereSeconds());
+        var working =
+                new Working(setting.kV().inKilovolts(), setting.control().mAs().inMilliampereSeconds());
         add("row", rowWords(), working);
         for (var effect : applied) {
             working = working.after(effect);
@@ -41,10 +41,7 @@ final class Derivation {
                 "kv-station",
                 "nearest kV station; the mAs keeps the receptor exposure (15 % rule)",
                 new Working(set.kV().inKilovolts(), achieved.kVStationMAs()));
-        add(
-                "mas-station",
-                "nearest mAs station, " + Words.signed(achieved.roundingDeviation()) + " dB",
-                settled(set));
+        add("mas-station", "nearest mAs station, " + Words.decibels(achieved.roundingDeviation()), settled(set));
         if (set instanceof ConsoleSetting.Manual manual) {
             add(
                     "current-and-time",
@@ -64,14 +61,16 @@ final class Derivation {
 
     private String rowWords() {
         var setting = situation.row().setting();
-        return situation.row().key() + ": " + setting.kV() + ", " + setting.control().mAs() + " at "
-                + situation.row().referenceThickness() + ", SID " + setting.sid() + ", grid " + setting.grid();
+        return situation.row().key() + ": " + setting.kV() + ", "
+                + setting.control().mAs() + " at " + situation.row().referenceThickness() + ", SID " + setting.sid()
+                + ", grid " + setting.grid();
     }
 
     private static String doseWords(DoseEstimate dose) {
         return "output " + dose.outputSource() + ", "
                 + Decimals.plain(dose.forMAs().milliampereSeconds()) + " mAs, focus-skin "
                 + Words.number(dose.focusSkinCentimetres()) + " cm, backscatter "
-                + Words.number(dose.backscatterFactor()) + (dose.upperBound() ? "; upper bound at the AEC back-up" : "");
+                + Words.number(dose.backscatterFactor())
+                + (dose.upperBound() ? "; upper bound at the AEC back-up" : "");
     }
 }

@@ -7,7 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import wallchart.chart.ExaminationKey;
 import wallchart.equipment.MeasuredOutput;
-import wallchart.equipment.Room;
+import wallchart.equipment.Tube;
 import wallchart.physics.BeamPhysics;
 import wallchart.quantity.AirKerma;
 import wallchart.quantity.Filtration;
@@ -39,17 +39,15 @@ final class DoseRule {
     /** Empty where the beam model does not reach the tube voltage or the filtration. */
     Optional<DoseEstimate> estimate(Situation situation, ConsoleSetting set) {
         var tube = situation.room().tube();
-        var added = situation.row().setting().addedFiltration();
-        var filtration = tube.totalFiltration().and(added);
-        double angle = tube.anodeAngleDegrees().doubleValue();
-        if (physics.findObjection(set.kV(), angle, filtration).isPresent()) {
+        var filtration = PhantomSignal.totalFiltration(situation.room(), situation.row());
+        if (!covers(tube, set.kV(), filtration)) {
             return Optional.empty();
         }
         double focusSkin = situation.focusSkinCentimetres();
-        double output = output(situation.room(), set.kV(), added);
-        double incident = ExposureArithmetic.incidentAirKermaMicroGy(
-                output, set.mAs().inMilliampereSeconds(), focusSkin);
-        double backscatter = physics.beam(set.kV(), angle, filtration)
+        double output = output(tube, set.kV(), filtration);
+        double incident =
+                ExposureArithmetic.incidentAirKermaMicroGy(output, set.mAs().inMilliampereSeconds(), focusSkin);
+        double backscatter = physics.beam(set.kV(), tube.anodeAngleDegrees().doubleValue(), filtration)
                 .backscatterFactor(fieldDiameterAtSkin(situation, focusSkin), focusSkin);
         return Optional.of(new DoseEstimate(
                 new AirKerma(incident),
@@ -58,27 +56,37 @@ final class DoseRule {
                 focusSkin,
                 set.mAs(),
                 set instanceof ConsoleSetting.Automatic,
-                source(tube.output(), set.kV()),
+                source(tube.output(), set.kV(), filtration),
                 tube.output().map(DoseRule::uncertainty).orElse(UNCALIBRATED_PERCENT),
                 findLevel(situation.row().key().examination())));
     }
 
-    /** Output in uGy/mAs at 1 m: the tube's own measurement, its filtration changed by the model; else the model alone. */
-    private double output(Room room, TubeVoltage kV, Filtration added) {
-        double angle = room.tube().anodeAngleDegrees().doubleValue();
-        if (room.tube().output().isEmpty()) {
-            return physics.beam(kV, angle, room.tube().totalFiltration().and(added))
-                    .outputMicroGyPerMAs();
+    /** Output in uGy/mAs at 1 m: the tube's own measurement, brought by the model to the filtration used; else the model alone. */
+    private double output(Tube tube, TubeVoltage kV, Filtration used) {
+        if (tube.output().isEmpty()) {
+            return modelled(tube, kV, used);
         }
-        var measured = room.tube().output().get();
+        var measured = tube.output().get();
         double asMeasured = measured.microGyPerMAs(kV.inKilovolts());
-        if (added.isNone()) {
-            return asMeasured;
-        }
         var filtration = measured.totalFiltration();
-        return asMeasured
-                * physics.beam(kV, angle, filtration.and(added)).outputMicroGyPerMAs()
-                / physics.beam(kV, angle, filtration).outputMicroGyPerMAs();
+        return filtration.equals(used)
+                ? asMeasured
+                : asMeasured * modelled(tube, kV, used) / modelled(tube, kV, filtration);
+    }
+
+    private double modelled(Tube tube, TubeVoltage kV, Filtration total) {
+        return physics.beam(kV, tube.anodeAngleDegrees().doubleValue(), total).outputMicroGyPerMAs();
+    }
+
+    /** Whether the model reaches every beam that the estimate needs. */
+    private boolean covers(Tube tube, TubeVoltage kV, Filtration used) {
+        double angle = tube.anodeAngleDegrees().doubleValue();
+        return physics.findObjection(kV, angle, used).isEmpty()
+                && tube.output()
+                        .map(MeasuredOutput::totalFiltration)
+                        .filter(measured -> !measured.equals(used))
+                        .flatMap(measured -> physics.findObjection(kV, angle, measured))
+                        .isEmpty();
     }
 
     /** Diameter of the circle with the area that the receptor-plane field has at the skin, in cm. */
@@ -88,12 +96,18 @@ final class DoseRule {
         return 2 * Math.sqrt(area / Math.PI);
     }
 
-    private static String source(Optional<MeasuredOutput> output, TubeVoltage kV) {
-        return output.map(measured -> "measured " + measured.measuredOn()
-                        + (measured.covers(kV.inKilovolts())
+    private static String source(Optional<MeasuredOutput> output, TubeVoltage kV, Filtration used) {
+        return output.map(measured -> "measured " + measured.measuredOn() + extended(measured, kV)
+                        + (measured.totalFiltration().equals(used)
                                 ? ""
-                                : ", extended beyond " + measured.lowest() + " to " + measured.highest()))
+                                : ", brought to " + used + " by the beam model"))
                 .orElse("beam model, uncalibrated");
+    }
+
+    private static String extended(MeasuredOutput measured, TubeVoltage kV) {
+        return measured.covers(kV.inKilovolts())
+                ? ""
+                : ", extended beyond " + measured.lowest() + " to " + measured.highest();
     }
 
     private static int uncertainty(MeasuredOutput measured) {
@@ -101,7 +115,7 @@ final class DoseRule {
     }
 
     private Optional<ReferenceLevel> findLevel(ExaminationKey examination) {
-        return Optional.ofNullable(levels.get(
-                examination.bodyPart() + "/" + examination.projection() + "/" + examination.patientGroup()));
+        return Optional.ofNullable(
+                levels.get(examination.bodyPart() + "/" + examination.projection() + "/" + examination.patientGroup()));
     }
 }

@@ -50,8 +50,8 @@ final class Effects {
                     more, doubling.cmPerDoubling().doubleValue());
             return Effect.multiply(
                     "thickness",
-                    "mAs doubles per " + Decimals.plain(doubling.cmPerDoubling()) + " cm: " + Words.signed(more) + " cm is x "
-                            + Words.number(factor),
+                    "mAs doubles per " + Decimals.plain(doubling.cmPerDoubling()) + " cm: " + Words.signed(more)
+                            + " cm is x " + Words.number(factor),
                     factor);
         }
         if (method instanceof ThicknessMethod.Attenuation) {
@@ -100,8 +100,9 @@ final class Effects {
         }
         return Effect.multiply(
                 "distance",
-                "SID " + situation.sid() + " instead of " + rowSid + ": (" + Decimals.plain(situation.sid().centimetres())
-                        + "/" + Decimals.plain(rowSid.centimetres()) + ")^2",
+                "SID " + situation.sid() + " instead of " + rowSid + ": ("
+                        + Decimals.plain(situation.sid().centimetres()) + "/" + Decimals.plain(rowSid.centimetres())
+                        + ")^2",
                 ExposureArithmetic.distanceFactor(rowSid, situation.sid()));
     }
 }

@@ -1,6 +1,7 @@
 package wallchart.technique;
 
 import java.math.RoundingMode;
+import wallchart.chart.FifteenPercentRule;
 import wallchart.quantity.CurrentTimeProduct;
 import wallchart.quantity.Distance;
 import wallchart.quantity.ElectricPower;
@@ -17,7 +18,7 @@ public final class ExposureArithmetic {
      * <p>Common practice, no source. As a power law it is its own inverse; the rule of thumb (x 1.15 up, x 0.85 down) is not.
      * A beam model gives x 2.3 at 60 kV and x 1.6 at 100 kV behind 20 cm of water: it is an average, not physics.
      */
-    public static final double FIFTEEN_PERCENT_EXPONENT = Math.log(2) / Math.log(1.15);
+    public static final double FIFTEEN_PERCENT_EXPONENT = FifteenPercentRule.EXPONENT;
 
     private ExposureArithmetic() {}
 
@@ -33,7 +34,7 @@ public final class ExposureArithmetic {
 
     /** Factor on the current-time product that keeps the receptor exposure when the tube voltage changes; kV over 0. */
     public static double voltageFactor(double fromKilovolts, double toKilovolts) {
-        return Math.pow(fromKilovolts / toKilovolts, FIFTEEN_PERCENT_EXPONENT);
+        return FifteenPercentRule.currentTimeFactor(fromKilovolts, toKilovolts);
     }
 
     /** Factor on the current-time product for so many centimetres more, doubling over so many centimetres. */

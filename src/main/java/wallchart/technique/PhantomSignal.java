@@ -27,12 +27,20 @@ final class PhantomSignal {
     double currentTimeFactor(Situation situation) {
         var signal = signal(situation);
         double kV = situation.row().setting().kV().inKilovolts();
-        double reference = signal.perMAs(kV, situation.row().referenceThickness().inCentimetres());
+        double reference =
+                signal.perMAs(kV, situation.row().referenceThickness().inCentimetres());
         return reference / signal.perMAs(kV, situation.thickness().inCentimetres());
     }
 
-    /** Whether the model reaches the row's kV and both thicknesses. */
+    /** Whether the model reaches the row's beam and both thicknesses. */
     boolean covers(Situation situation) {
+        var objection = physics.findObjection(
+                situation.row().setting().kV(),
+                situation.room().tube().anodeAngleDegrees().doubleValue(),
+                totalFiltration(situation.room(), situation.row()));
+        if (objection.isPresent()) {
+            return false;
+        }
         var signal = signal(situation);
         double kV = situation.row().setting().kV().inKilovolts();
         return signal.covers(kV, situation.thickness().inCentimetres())

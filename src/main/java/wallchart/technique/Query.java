@@ -1,5 +1,6 @@
 package wallchart.technique;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import wallchart.equipment.SupportKind;
@@ -28,7 +29,14 @@ public record Query(
         Optional<String> grid,
         List<String> adjustments) {
 
+    /** @throws IllegalArgumentException for an adjustment that is named twice: its effect would be applied twice */
     public Query {
         adjustments = List.copyOf(adjustments);
+        for (var name : adjustments) {
+            if (Collections.frequency(adjustments, name) > 1) {
+                throw new IllegalArgumentException(
+                        "adjustment \"" + name + "\" is asked more than once: ask for it once");
+            }
+        }
     }
 }

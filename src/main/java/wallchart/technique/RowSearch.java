@@ -8,7 +8,6 @@ import wallchart.chart.Adjustment;
 import wallchart.chart.Band;
 import wallchart.chart.ChartVersion;
 import wallchart.chart.Row;
-import wallchart.equipment.Grid;
 import wallchart.equipment.Room;
 import wallchart.equipment.Support;
 import wallchart.equipment.SupportKind;
@@ -36,8 +35,11 @@ final class RowSearch {
         if (rows.isEmpty()) {
             return Outcome.refused(unknownExamination(chart, query));
         }
-        var supports =
-                rows.stream().map(row -> row.key().examination().support()).distinct().sorted().toList();
+        var supports = rows.stream()
+                .map(row -> row.key().examination().support())
+                .distinct()
+                .sorted()
+                .toList();
         var support = query.support().orElse(supports.get(0));
         if (query.support().isEmpty() && supports.size() > 1 || !supports.contains(support)) {
             return Outcome.refused(supportRequired(query, supports));
@@ -79,7 +81,8 @@ final class RowSearch {
         var slugs = supports.stream().map(SupportKind::slug).toList();
         var examination = query.bodyPart() + " " + query.projection() + " for " + query.patientGroup();
         var detail = query.support()
-                .map(asked -> examination + " is not charted at \"" + asked.slug() + "\": choose " + String.join(" or ", slugs))
+                .map(asked -> examination + " is not charted at \"" + asked.slug() + "\": choose "
+                        + String.join(" or ", slugs))
                 .orElse(examination + " is charted at " + String.join(" and ", slugs) + ": say which with support");
         return Refusal.choice(Kind.SUPPORT_REQUIRED, detail, slugs);
     }
@@ -88,10 +91,12 @@ final class RowSearch {
         var thickness = query.thickness();
         var nearest = Stream.concat(lastBelow(rows, thickness).stream(), firstAbove(rows, thickness).stream())
                 .toList();
-        var words = String.join(" and ", nearest.stream().map(band -> band + " cm").toList());
+        var words =
+                String.join(" and ", nearest.stream().map(band -> band + " cm").toList());
         return Refusal.outsideChart(
                 query.bodyPart() + " " + query.projection() + " at " + support.slug() + ": no band holds " + thickness
-                        + "; nearest: " + words + ". Check the measurement; outside the chart decide under local rules and "
+                        + "; nearest: " + words
+                        + ". Check the measurement; outside the chart decide under local rules and "
                         + "propose a change",
                 nearest);
     }
@@ -114,8 +119,9 @@ final class RowSearch {
         var support = room.findSupport(row.key().examination().support());
         var receptor = room.findReceptor(row.setting().receptor());
         var rowGrid = room.findGrid(row.setting().grid());
-        if (support.isEmpty() || receptor.isEmpty() || !knows(room, row.setting().grid())) {
-            return Outcome.refused(equipmentMoved(room, row));
+        var refitted = Refit.objection(room, row);
+        if (refitted.isPresent()) {
+            return Outcome.refused(refitted.get());
         }
         var gridName = query.grid().orElse(row.setting().grid());
         if (!gridName.equals(row.setting().grid()) && !support.get().grids().contains(gridName)) {
@@ -139,19 +145,6 @@ final class RowSearch {
                 room.findGrid(gridName),
                 rowGrid,
                 List.copyOf(adjustments)));
-    }
-
-    private static boolean knows(Room room, String gridName) {
-        return gridName.equals(Grid.NONE) || room.findGrid(gridName).isPresent();
-    }
-
-    /** The room has been refitted since the chart was signed and lacks what the row was made for. */
-    private static Refusal equipmentMoved(Room room, Row row) {
-        var missing = "row " + row.key() + " was made for support "
-                + row.key().examination().support().slug() + ", receptor " + row.setting().receptor() + " and grid "
-                + row.setting().grid() + ", which room " + room.id() + " no longer has";
-        return Refusal.notAchievable(
-                missing + ": do not use the row; propose a change", List.of(missing), List.of("another room"));
     }
 
     private static Refusal unknownGrid(Room room, Support support, String asked) {

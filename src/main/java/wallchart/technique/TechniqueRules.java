@@ -1,7 +1,6 @@
 package wallchart.technique;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wallchart.chart.ChartVersion;
@@ -39,8 +38,7 @@ public final class TechniqueRules {
      */
     public Answer answer(Room room, ChartVersion chart, Query query, LocalDate on) {
         if (!room.id().equals(chart.head().room())) {
-            throw new IllegalArgumentException(
-                    "chart of room " + chart.head().room() + " asked for room " + room.id());
+            throw new IllegalArgumentException("chart of room " + chart.head().room() + " asked for room " + room.id());
         }
         var search = RowSearch.search(room, chart, query);
         return search.refusal()
@@ -73,8 +71,8 @@ public final class TechniqueRules {
             return refuse(reason, "SID " + sids.nearest(situation.sid()));
         }
         if (situation.focusSkinCentimetres() <= 0) {
-            var reason = "SID " + situation.sid() + " leaves no room for " + situation.thickness() + " and a receptor gap of "
-                    + situation.support().receptorGap();
+            var reason = "SID " + situation.sid() + " leaves no room for " + situation.thickness()
+                    + " and a receptor gap of " + situation.support().receptorGap();
             return refuse(reason, "a longer SID");
         }
         if (situation.row().setting().thicknessMethod() instanceof ThicknessMethod.Attenuation
@@ -92,8 +90,8 @@ public final class TechniqueRules {
 
     private static Working apply(Situation situation, List<Effect> applied) {
         var setting = situation.row().setting();
-        var working = new Working(
-                setting.kV().inKilovolts(), setting.control().mAs().inMilliampereSeconds());
+        var working =
+                new Working(setting.kV().inKilovolts(), setting.control().mAs().inMilliampereSeconds());
         for (var effect : applied) {
             working = working.after(effect);
         }
@@ -106,11 +104,11 @@ public final class TechniqueRules {
             return Refusal.notAchievable(reason + ": check the row", List.of(reason), List.of("propose a change"));
         }
         var reasons = ((Impossible) console.attempt(wish)).reasons();
-        boolean tooLittle = situation.room().generator().mAs().isBelow(console.limit(wish.exact()).mAs());
-        var alternatives = new Alternatives(console, situation, moved -> apply(moved, effects.of(moved)))
-                .of(wish, tooLittle);
+        var alternatives = new Alternatives(console, situation, moved -> apply(moved, effects.of(moved))).of(wish);
         return Refusal.notAchievable(
-                String.join("; ", reasons) + ". What would do: " + String.join("; ", alternatives), reasons, alternatives);
+                String.join("; ", reasons) + ". What would do: " + String.join("; ", alternatives),
+                reasons,
+                alternatives);
     }
 
     private Technique technique(

@@ -14,15 +14,24 @@ final class Words {
         if (value == 0 || !Double.isFinite(value)) {
             return value == 0 ? "0" : Double.toString(value);
         }
-        int decimals = DIGITS - 1 - (int) Math.floor(Math.log10(Math.abs(value)));
+        if (value < 0) {
+            return "-" + number(-value);
+        }
+        int decimals = DIGITS - 1 - (int) Math.floor(Math.log10(value));
         if (decimals <= 0) {
             return Long.toString(Math.round(value));
         }
         if (decimals > 15) {
-            return BigDecimal.valueOf(value).toPlainString();
+            return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
         }
         long scaled = Math.round(value * POWERS_OF_TEN[decimals]);
         return BigDecimal.valueOf(scaled, decimals).stripTrailingZeros().toPlainString();
+    }
+
+    /** A deviation in dB with its sign, to a hundredth: finer than any exposure is reproduced. */
+    static String decibels(double value) {
+        double hundredths = Math.round(value * 100) / 100.0;
+        return signed(hundredths) + " dB";
     }
 
     /** A change with its sign. */

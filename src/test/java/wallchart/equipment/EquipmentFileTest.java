@@ -12,6 +12,8 @@ import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import wallchart.document.DocumentReading;
+import wallchart.document.Documents;
 import wallchart.equipment.EquipmentReading.Problem;
 import wallchart.quantity.Distance;
 
@@ -174,9 +176,10 @@ class EquipmentFileTest {
 
     @Test
     void the_same_equipment_may_come_as_json() throws Exception {
-        var written = (EquipmentFile.Content.Written) EquipmentFile.document(GOOD.getBytes(UTF_8));
-        var json = EquipmentFormat.JSON.writeValueAsBytes(written.document());
-        assertThat(EquipmentFile.documentFromJson(json)).isEqualTo(written);
+        var written = Documents.yaml(GOOD.getBytes(UTF_8), EquipmentDocument.class);
+        var json = Documents.toJson(((DocumentReading.Written<EquipmentDocument>) written).content());
+        assertThat(Documents.json(json.getBytes(UTF_8), EquipmentDocument.class))
+                .isEqualTo(written);
     }
 
     @Test

@@ -106,11 +106,19 @@ class SessionTest extends OnEveryDatabase {
     void a_disabled_persons_session_ends_at_once_here_and_within_a_second_on_another_node() {
         var elsewhere = peopleOf(database());
         assertThat(elsewhere.session(in.sessionToken())).isPresent();
+        assertThat(people.session(in.sessionToken())).isPresent();
         people.disable(ADMINISTRATOR, aino.id());
         assertThat(people.session(in.sessionToken())).isEmpty();
         assertThat(elsewhere.session(in.sessionToken())).as("still remembered").isPresent();
         clock().advance(A_SECOND);
         assertThat(elsewhere.session(in.sessionToken())).isEmpty();
+    }
+
+    /** A sign-in and a disabling at the same moment may leave such a row. */
+    @Test
+    void a_session_nobody_ended_is_worth_nothing_once_its_person_is_disabled() {
+        database().run(ADMINISTRATOR, tx -> new PersonStore().disable(tx, aino.id()));
+        assertThat(people.session(in.sessionToken())).isEmpty();
     }
 
     @Test
@@ -123,6 +131,7 @@ class SessionTest extends OnEveryDatabase {
 
     @Test
     void a_new_password_ends_all_sessions() {
+        assertThat(people.session(in.sessionToken())).isPresent();
         people.setPassword(ADMINISTRATOR, aino.id(), "another long password");
         assertThat(people.session(in.sessionToken())).isEmpty();
     }

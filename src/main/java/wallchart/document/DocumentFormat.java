@@ -1,4 +1,4 @@
-package wallchart.equipment;
+package wallchart.document;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -16,30 +16,51 @@ import com.fasterxml.jackson.databind.deser.std.StdScalarDeserializer;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.StdScalarSerializer;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.regex.Pattern;
+import org.yaml.snakeyaml.LoaderOptions;
 
-/** How the values of an equipment document are written, in YAML and in JSON: texts are texts, numbers plain digits, dates ISO. */
-final class EquipmentFormat {
+/**
+ * How values are written in the documents that people write, in YAML and in JSON: texts are texts, numbers plain digits, days ISO.
+ *
+ * <p>A name that is not known or stands twice is refused; no type can be named in a document, and a YAML document may be neither
+ * large nor deep nor refer to itself.
+ */
+final class DocumentFormat {
 
-    static final ObjectMapper YAML = strict(YAMLMapper.builder());
+    static final ObjectMapper YAML = strict(YAMLMapper.builder(
+            YAMLFactory.builder().loaderOptions(narrowLimits()).build()));
     static final ObjectMapper JSON = strict(JsonMapper.builder());
+
+    private static final int MOST_CHARACTERS = 1_000_000;
+    private static final int DEEPEST_NESTING = 20;
+    private static final int LONGEST_SHOWN = 40;
 
     private static final int LONGEST_NUMBER = 12;
     /** Six decimals at most: below that, canonical JSON would write an exponent. */
     private static final Pattern NUMBER = Pattern.compile("-?(?:0|[1-9][0-9]*)(?:\\.[0-9]{1,6})?");
 
-    private EquipmentFormat() {}
+    private DocumentFormat() {}
+
+    private static LoaderOptions narrowLimits() {
+        var limits = new LoaderOptions();
+        limits.setMaxAliasesForCollections(0);
+        limits.setNestingDepthLimit(DEEPEST_NESTING);
+        limits.setCodePointLimit(MOST_CHARACTERS);
+        return limits;
+    }
 
     private static ObjectMapper strict(MapperBuilder<?, ?> mapper) {
-        var values = new SimpleModule("equipment values")
+        var values = new SimpleModule("written values")
                 .addDeserializer(String.class, new Text())
                 .addDeserializer(BigDecimal.class, new Number())
                 .addDeserializer(Integer.class, new Whole())
+                .addDeserializer(Boolean.class, new YesOrNo())
                 .addDeserializer(LocalDate.class, new Day())
                 .addSerializer(LocalDate.class, new DayOut());
         return mapper.addModule(values)
@@ -56,8 +77,16 @@ final class EquipmentFormat {
     static final class UnreadableValue extends JsonMappingException {
         private static final long serialVersionUID = 1;
 
-        UnreadableValue(JsonParser parser, String message) {
-            super(parser, message);
+        UnreadableValue(JsonParser parser, String expected) throws IOException {
+            super(parser, "is " + shown(parser) + ", " + expected);
+        }
+
+        private static String shown(JsonParser parser) throws IOException {
+            if (!parser.currentToken().isScalarValue()) {
+                return parser.hasToken(JsonToken.START_ARRAY) ? "a list" : "a mapping";
+            }
+            var text = parser.getText();
+            return "\"" + (text.length() > LONGEST_SHOWN ? text.substring(0, LONGEST_SHOWN) + "…" : text) + "\"";
         }
     }
 
@@ -66,7 +95,7 @@ final class EquipmentFormat {
         if (text.length() > LONGEST_NUMBER || !NUMBER.matcher(text).matches()) {
             throw new UnreadableValue(
                     parser,
-                    "is no number: write plain digits without quotation marks, with a decimal point, at most "
+                    "no number: write plain digits without quotation marks, with a decimal point, at most "
                             + LONGEST_NUMBER + " characters, at most 6 behind the point");
         }
         return new BigDecimal(text);
@@ -88,7 +117,7 @@ final class EquipmentFormat {
 
         @Override
         public String deserialize(JsonParser parser, DeserializationContext context) throws IOException {
-            return text(parser, "is no text: write words, in quotation marks where they look like a number");
+            return text(parser, "no text: write words, in quotation marks where they look like a number");
         }
     }
 
@@ -117,8 +146,24 @@ final class EquipmentFormat {
             try {
                 return number(parser).intValueExact();
             } catch (ArithmeticException fraction) {
-                throw new UnreadableValue(parser, "is no whole number");
+                throw new UnreadableValue(parser, "no whole number");
             }
+        }
+    }
+
+    private static final class YesOrNo extends StdScalarDeserializer<Boolean> {
+        private static final long serialVersionUID = 1;
+
+        YesOrNo() {
+            super(Boolean.class);
+        }
+
+        @Override
+        public Boolean deserialize(JsonParser parser, DeserializationContext context) throws IOException {
+            if (!parser.currentToken().isBoolean()) {
+                throw new UnreadableValue(parser, "neither true nor false: write one of them");
+            }
+            return parser.getBooleanValue();
         }
     }
 
@@ -131,7 +176,7 @@ final class EquipmentFormat {
 
         @Override
         public LocalDate deserialize(JsonParser parser, DeserializationContext context) throws IOException {
-            var expected = "is no day: write it as 2026-09-14";
+            var expected = "no day: write it as 2026-09-14";
             try {
                 return LocalDate.parse(text(parser, expected));
             } catch (DateTimeException impossible) {

@@ -1,0 +1,114 @@
+package wallchart.bench;
+
+import static wallchart.chart.ChartFixtures.aChart;
+import static wallchart.chart.ChartFixtures.aRow;
+import static wallchart.equipment.EquipmentFixtures.aRoom;
+
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import wallchart.chart.ChartContent;
+import wallchart.chart.ChartRules;
+import wallchart.chart.Charts;
+import wallchart.chart.Draft;
+import wallchart.chart.Publication;
+import wallchart.equipment.Rooms;
+import wallchart.store.Actor;
+import wallchart.store.Database;
+
+/** Departments of any size, all alike: 400 rows a room (40 examinations of 10 bands), 10 rows changed by each further version. */
+final class BigDepartment {
+
+    static final int ROWS = 400;
+    static final int CHANGED_ROWS = 10;
+    private static final int BANDS = 10;
+    private static final Actor LEAD = Actor.person(1, "Invented lead", "lead");
+    private static final List<String> PARTS = List.of(
+            "HAND",
+            "WRIST",
+            "FOREARM",
+            "ELBOW",
+            "HUMERUS",
+            "SHOULDER",
+            "FOOT",
+            "ANKLE",
+            "LOWERLEG",
+            "KNEE",
+            "FEMUR",
+            "HIP",
+            "PELVIS",
+            "SKULL",
+            "CSPINE",
+            "TSPINE",
+            "LSPINE",
+            "CHEST",
+            "ABDOMEN",
+            "SCAPULA");
+    private static final List<String> PROJECTIONS = List.of("ap", "lateral");
+
+    private BigDepartment() {}
+
+    static String roomId(int room) {
+        return "room-" + room;
+    }
+
+    /** Installs rooms and publishes their versions through the services. */
+    static Charts fill(Database database, int rooms, int versions) {
+        var installed = new Rooms(database);
+        var charts = new Charts(database, installed, ChartRules.adultsOnly());
+        for (int room = 0; room < rooms; room++) {
+            installed.install(LEAD, aRoom().withId(roomId(room)).document());
+            for (int version = 1; version <= versions; version++) {
+                publish(charts, database, roomId(room), version);
+            }
+        }
+        return charts;
+    }
+
+    static void publish(Charts charts, Database database, String room, int version) {
+        var today = LocalDate.ofInstant(database.clock().instant(), ZoneOffset.UTC);
+        var draft = new Draft(
+                room,
+                version - 1,
+                content(version),
+                "Version " + version,
+                "Rows changed for the benchmark",
+                "Approved for use in this room",
+                Optional.empty(),
+                today.plusYears(1));
+        if (!(charts.publish(LEAD, draft) instanceof Publication.Published)) {
+            throw new IllegalStateException("version " + version + " of " + room + " was not published");
+        }
+    }
+
+    /** Version n differs from version n-1 in ten rows. */
+    private static ChartContent content(int version) {
+        var chart = aChart();
+        for (int row = 0; row < ROWS; row++) {
+            int from = 3 + 2 * (row % BANDS);
+            var examination = row / BANDS;
+            chart.with(aRow().of(PARTS.get(examination % PARTS.size()), PROJECTIONS.get(examination / PARTS.size()))
+                    .withBand(from, from + 2)
+                    .withKV(String.valueOf(60 + changes(row, version) % 20)));
+        }
+        return chart.content();
+    }
+
+    /** How often a row has been changed up to a version: versions change ten rows each, in turn. */
+    private static int changes(int row, int version) {
+        int turn = ROWS / CHANGED_ROWS;
+        int group = row / CHANGED_ROWS;
+        return (version - 1 + turn - group) / turn;
+    }
+
+    /** The path of one technique query; queries go through rooms, examinations and thicknesses in a fixed pseudo-random order. */
+    static String technique(int request, int rooms) {
+        int scattered = Math.floorMod(request * 0x9E3779B1, Integer.MAX_VALUE);
+        int examination = scattered / 7 % (PARTS.size() * PROJECTIONS.size());
+        int room = scattered / 3 % rooms;
+        return "/api/v1/rooms/" + roomId(room) + "/technique?bodyPart=" + PARTS.get(examination % PARTS.size())
+                + "&projection=" + PROJECTIONS.get(examination / PARTS.size()) + "&thicknessCm=" + (4 + scattered % 17)
+                + ".4&sidCm=112";
+    }
+}

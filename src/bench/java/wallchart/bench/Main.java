@@ -1,0 +1,22 @@
+package wallchart.bench;
+
+import java.util.List;
+
+/** Runs the benchmarks named on the command line, or all: technique, http, store. */
+public final class Main {
+
+    private Main() {}
+
+    public static void main(String[] names) throws Exception {
+        var wanted = names.length == 0 ? List.of("technique", "http", "store") : List.of(names);
+        if (wanted.contains("store")) {
+            StoreSize.measure();
+        }
+        if (wanted.contains("http")) {
+            HttpRatio.measure();
+        }
+        if (wanted.contains("technique")) {
+            org.openjdk.jmh.Main.main(new String[] {TechniqueBenchmark.class.getSimpleName()});
+        }
+    }
+}

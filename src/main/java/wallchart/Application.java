@@ -1,0 +1,89 @@
+package wallchart;
+
+import java.time.Clock;
+import java.util.stream.Collectors;
+import wallchart.chart.ChartRules;
+import wallchart.chart.Charts;
+import wallchart.chart.RequiredFields;
+import wallchart.equipment.Rooms;
+import wallchart.people.People;
+import wallchart.people.SignInSettings;
+import wallchart.physics.BeamPhysics;
+import wallchart.store.Database;
+import wallchart.technique.TechniqueRules;
+import wallchart.web.Services;
+import wallchart.web.WebServer;
+import wallchart.web.WebSettings;
+
+/**
+ * The running service: everything is built here, in order, and closed in reverse. A newcomer reads {@link #start} once and knows
+ * the program; a test starts the very same one on port 0.
+ */
+public final class Application implements AutoCloseable {
+
+    private final Database database;
+    private final WebServer server;
+
+    private Application(Database database, WebServer server) {
+        this.database = database;
+        this.server = server;
+    }
+
+    /**
+     * Starts the service on an open database, which it closes with itself.
+     *
+     * @throws RuntimeException with one line for people if it cannot; the database is closed then
+     */
+    public static Application start(Settings settings, Database database, Clock clock) {
+        try {
+            var rooms = new Rooms(database);
+            var charts = new Charts(database, rooms, chartRules(settings));
+            var people = people(settings, database);
+            var technique = new TechniqueRules(BeamPhysics.load(), settings.referenceLevels());
+            var services = new Services(rooms, charts, people, technique, clock);
+            return new Application(database, WebServer.start(webSettings(settings), services));
+        } catch (RuntimeException failed) {
+            database.close();
+            throw failed;
+        }
+    }
+
+    static People people(Settings settings, Database database) {
+        var standard = SignInSettings.DEFAULTS;
+        return new People(
+                database,
+                new SignInSettings(
+                        settings.session().idle(),
+                        settings.session().absolute(),
+                        standard.wrongPasswords(),
+                        standard.window()));
+    }
+
+    static ChartRules chartRules(Settings settings) {
+        var ruleSets = settings.chart().requiredFields().stream()
+                .map(id -> RequiredFields.find(id)
+                        .orElseThrow(() -> new BadSettings("chart.requiredFields: \"" + id
+                                + "\" is no rule set known here: see config/site.example.yaml")))
+                .collect(Collectors.toUnmodifiableSet());
+        return new ChartRules(settings.patientGroups(), ruleSets);
+    }
+
+    private static WebSettings webSettings(Settings settings) {
+        return new WebSettings(
+                settings.server().host(),
+                settings.server().port(),
+                settings.server().secureCookies());
+    }
+
+    /** The port it listens on. */
+    public int port() {
+        return server.port();
+    }
+
+    /** Finishes the requests under way, then closes the database. */
+    @Override
+    public void close() {
+        server.close();
+        database.close();
+    }
+}

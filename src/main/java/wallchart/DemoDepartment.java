@@ -1,0 +1,112 @@
+package wallchart;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import wallchart.Refusals.Refused;
+import wallchart.people.People;
+import wallchart.people.Person;
+import wallchart.people.Registration;
+import wallchart.people.Role;
+import wallchart.store.Actor;
+import wallchart.store.Database;
+import wallchart.store.DatabaseSettings;
+import wallchart.store.Mode;
+
+/**
+ * The invented department: people and room tokens that everybody knows, rooms and versions loaded through the services, a database
+ * file of its own that no site can be served from.
+ */
+final class DemoDepartment {
+
+    /** The demo's database holds nothing secret; H2 wants some password. */
+    private static final String OWNER = "demo";
+
+    private static final String FILE_NAME = "wallchart-demo";
+    private static final int POOL_SIZE = 5;
+    private static final Actor BY = Actor.system("demo");
+
+    private final Path data;
+    private final Path folder;
+    private final boolean keep;
+    private final Settings settings;
+
+    /**
+     * @param data the department's files
+     * @param folder where the database file goes
+     * @param port 0 for any free one
+     * @param keep go on with an earlier demo's database
+     */
+    DemoDepartment(Path data, Path folder, int port, boolean keep) {
+        this.data = data;
+        this.folder = folder;
+        this.keep = keep;
+        var site = SettingsFile.read(data.resolve("site.yaml"));
+        this.settings = new Settings(
+                new Settings.Server("127.0.0.1", port, false),
+                site.database(),
+                site.site(),
+                site.patientGroups(),
+                site.chart(),
+                site.referenceLevels(),
+                site.session());
+    }
+
+    Settings settings() {
+        return settings;
+    }
+
+    Application start(Clock clock) {
+        DemoCommand.makeFolder(folder);
+        if (!keep) {
+            removeOldDatabase();
+        }
+        var url = "jdbc:h2:file:" + folder.toAbsolutePath().resolve(FILE_NAME);
+        var database = Database.open(new DatabaseSettings(url, OWNER, OWNER, POOL_SIZE), Mode.DEMO, clock);
+        var people = Application.people(settings, database);
+        if (people.list().isEmpty()) {
+            fill(database, people);
+        }
+        return Application.start(settings, database, clock);
+    }
+
+    private void removeOldDatabase() {
+        for (var ending : List.of(".mv.db", ".trace.db")) {
+            try {
+                Files.deleteIfExists(folder.resolve(FILE_NAME + ending));
+            } catch (IOException failed) {
+                throw new Refused("the last demo's database cannot be removed: " + failed.getMessage());
+            }
+        }
+    }
+
+    private void fill(Database database, People people) {
+        try {
+            var files = new DepartmentFolder(data);
+            var byName = addPeople(people, files.people());
+            var rooms = files.rooms();
+            new DepartmentLoader(database, Application.chartRules(settings), line -> {}).loadHistory(rooms, byName);
+            rooms.forEach(room -> people.issueDemonstrationToken(BY, room.room()));
+        } catch (RuntimeException failed) {
+            database.close();
+            throw failed;
+        }
+    }
+
+    private static Map<String, Person> addPeople(People people, List<DepartmentDocument.PersonPart> parts) {
+        var byName = new HashMap<String, Person>();
+        for (var part : parts) {
+            var registration =
+                    people.addDemonstrationPerson(BY, part.name(), part.printedName(), Role.ofSlug(part.role()));
+            if (!(registration instanceof Registration.Registered registered)) {
+                throw new Refused("demo person " + part.name() + ": " + registration);
+            }
+            byName.put(part.name(), registered.person());
+        }
+        return byName;
+    }
+}

@@ -1,0 +1,147 @@
+package wallchart;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import wallchart.DepartmentFolder.RoomFiles;
+import wallchart.DepartmentFolder.VersionFiles;
+import wallchart.Refusals.Refused;
+import wallchart.chart.ChartRules;
+import wallchart.chart.Charts;
+import wallchart.chart.Draft;
+import wallchart.chart.Finding;
+import wallchart.chart.Publication;
+import wallchart.equipment.Installation;
+import wallchart.equipment.Rooms;
+import wallchart.people.Person;
+import wallchart.store.Actor;
+import wallchart.store.Database;
+
+/**
+ * Takes a department folder into the database through the same services a user calls: equipment is installed, versions are
+ * published by a named signer, and everything that those services refuse is refused here too.
+ */
+final class DepartmentLoader {
+
+    private static final String MEANING = "Approved for use in this room";
+
+    private final Database database;
+    private final ChartRules rules;
+    private final Consumer<String> say;
+
+    /** @param say where a line for each thing done goes */
+    DepartmentLoader(Database database, ChartRules rules, Consumer<String> say) {
+        this.database = database;
+        this.rules = rules;
+        this.say = say;
+    }
+
+    /** Loads rooms as of now, every version signed by one person; a version that says what is in force already is left out. */
+    void load(List<RoomFiles> rooms, Person signer, int reviewAfterMonths) {
+        for (var files : rooms) {
+            install(database, files, signer.asActor());
+            for (var version : files.versions()) {
+                var today = LocalDate.ofInstant(database.clock().instant(), ZoneOffset.UTC);
+                publish(database, files, version, signer.asActor(), today.plusMonths(reviewAfterMonths));
+            }
+        }
+    }
+
+    /** Loads rooms with the history that their files tell: each version signed so many days ago by the person it names. */
+    void loadHistory(List<RoomFiles> rooms, Map<String, Person> people) {
+        var now = database.clock().instant();
+        for (var files : rooms) {
+            var first = files.versions().stream()
+                    .mapToInt(version -> version.version().daysAgo())
+                    .max()
+                    .orElse(0);
+            install(database.at(daysBefore(now, first + 1)), files, Actor.system("demo"));
+            for (var version : files.versions()) {
+                var part = version.version();
+                var then = database.at(daysBefore(now, part.daysAgo()));
+                var reviewDue = LocalDate.ofInstant(then.clock().instant(), ZoneOffset.UTC)
+                        .plusDays(part.reviewAfterDays());
+                publish(then, files, version, people.get(part.signedBy()).asActor(), reviewDue);
+            }
+        }
+    }
+
+    private static Clock daysBefore(Instant now, int days) {
+        return Clock.fixed(now.minus(Duration.ofDays(days)), ZoneOffset.UTC);
+    }
+
+    private void install(Database then, RoomFiles files, Actor by) {
+        var installation = new Rooms(then).install(by, files.equipment());
+        if (installation instanceof Installation.Refused refused) {
+            throw new Refused("equipment of room " + files.room() + ": "
+                    + refused.problems().get(0) + more(refused.problems().size()));
+        }
+        say.accept("room " + files.room() + ": equipment installed");
+    }
+
+    private void publish(Database then, RoomFiles files, VersionFiles version, Actor by, LocalDate reviewDue) {
+        requireReadable(version);
+        var rooms = new Rooms(then);
+        var charts = new Charts(then, rooms, rules);
+        var heads = charts.versions(files.room());
+        int base = heads.isEmpty() ? 0 : heads.get(0).number();
+        if (base > 0
+                && charts.version(files.room(), base)
+                        .orElseThrow()
+                        .content()
+                        .equals(version.reading().content())) {
+            say.accept(
+                    "room " + files.room() + ": " + version.name() + " says what version " + base + " says, left out");
+            return;
+        }
+        var part = version.version();
+        var draft = new Draft(
+                files.room(),
+                base,
+                version.reading().content(),
+                part.title(),
+                part.reason(),
+                MEANING,
+                Optional.empty(),
+                reviewDue);
+        announce(files, version, charts.publish(by, draft));
+    }
+
+    private static void requireReadable(VersionFiles version) {
+        version.reading().findings().stream().findFirst().ifPresent(finding -> {
+            throw new Refused(version.name() + ": " + finding
+                    + more(version.reading().findings().size()));
+        });
+    }
+
+    private void announce(RoomFiles files, VersionFiles version, Publication publication) {
+        if (publication instanceof Publication.Published published) {
+            say.accept("room " + files.room() + ": version "
+                    + published.version().head().number() + " published from " + version.name() + ", "
+                    + published.cautions().size() + " cautions");
+            return;
+        }
+        throw new Refused(version.name() + ": " + reason(publication));
+    }
+
+    private static String reason(Publication publication) {
+        if (publication instanceof Publication.Refused refused) {
+            var blocking =
+                    refused.findings().stream().filter(Finding::isBlocking).toList();
+            return blocking.get(0) + more(blocking.size());
+        }
+        return publication instanceof Publication.NotPermitted forbidden
+                ? forbidden.reason()
+                : "another version was published meanwhile: load again";
+    }
+
+    private static String more(int problems) {
+        return problems > 1 ? " (and " + (problems - 1) + " more: see the check command)" : "";
+    }
+}

@@ -1,0 +1,21 @@
+package wallchart;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+
+/** Looks whether the service could listen, before anything else is touched. */
+final class FreePort {
+
+    private FreePort() {}
+
+    /** @throws Refusals.Refused naming the address and the next step */
+    static void require(Settings.Server server) {
+        try (var socket = new ServerSocket(server.port(), 1, InetAddress.getByName(server.host()))) {
+            socket.setReuseAddress(true);
+        } catch (IOException taken) {
+            throw new Refusals.Refused("cannot listen on " + server.host() + " port " + server.port() + ": "
+                    + taken.getMessage() + "; stop what uses it, or set server.port");
+        }
+    }
+}

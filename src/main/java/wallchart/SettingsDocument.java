@@ -1,0 +1,36 @@
+package wallchart;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/** Settings as a site writes them: anything may be missing (null), then the default holds. Units stand in the names. */
+record SettingsDocument(
+        ServerPart server,
+        DatabasePart database,
+        SitePart site,
+        List<GroupPart> patientGroups,
+        ChartPart chart,
+        List<LevelPart> referenceLevels,
+        SessionPart session) {
+
+    record ServerPart(String host, Integer port, Boolean secureCookies) {}
+
+    record DatabasePart(String url, String user, String passwordFile, Integer poolSize) {}
+
+    record SitePart(String name) {}
+
+    record GroupPart(String id, String label, String by) {}
+
+    record ChartPart(List<String> requiredFields, Integer reviewAfterMonths) {}
+
+    record LevelPart(
+            String bodyPart,
+            String projection,
+            String patientGroup,
+            BigDecimal milliGy,
+            String quantity,
+            Integer year,
+            String source) {}
+
+    record SessionPart(Integer idleMinutes, Integer absoluteHours) {}
+}

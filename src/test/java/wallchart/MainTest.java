@@ -1,0 +1,138 @@
+package wallchart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The command line: help, exit codes, and one clear line for everything that stops it. */
+class MainTest {
+
+    @TempDir
+    private Path folder;
+
+    /** What a command said and how it ended. */
+    private record Ended(int exitCode, String out, String err) {}
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "--help",
+                "demo --help",
+                "serve --help",
+                "check --help",
+                "load --help",
+                "person --help",
+                "person add --help",
+                "person list --help",
+                "token --help",
+                "token issue --help",
+                "token list --help",
+                "token revoke --help",
+                "help serve",
+                "--version"
+            })
+    void every_command_has_help(String args) {
+        var ended = run(args.split(" "));
+
+        assertThat(ended.exitCode()).isZero();
+        assertThat(ended.out()).isNotBlank();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"sevre", "serve", "serve --confg x", "demo --port many", "person", "token", "person add", ""})
+    void wrong_usage_ends_with_2(String args) {
+        var ended = args.isEmpty() ? run() : run(args.split(" "));
+
+        assertThat(ended.exitCode()).isEqualTo(2);
+        assertThat(ended.err()).isNotBlank();
+    }
+
+    @Test
+    void an_unknown_key_stops_the_start_with_one_line() throws IOException {
+        var config = Files.writeString(folder.resolve("site.yaml"), "server: {prot: 7070}");
+
+        var ended = run("serve", "--config", config.toString());
+
+        assertThat(ended.exitCode()).isEqualTo(1);
+        assertThat(ended.err().lines())
+                .containsExactly("wallchart: " + config
+                        + ": server.prot is no known key: write one of host, port, secureCookies");
+    }
+
+    @Test
+    void an_unknown_rule_set_stops_the_start_with_one_line() throws IOException {
+        var config = Files.writeString(folder.resolve("site.yaml"), "chart: {requiredFields: [somewhere-1]}");
+
+        var ended = run("serve", "--config", config.toString());
+
+        assertThat(ended.exitCode()).isEqualTo(1);
+        assertThat(ended.err().lines()).singleElement().asString().contains("\"somewhere-1\" is no rule set");
+    }
+
+    @Test
+    void a_port_in_use_stops_the_start_with_one_line_before_any_file_is_made() throws IOException {
+        try (var taken = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
+            var config = Files.writeString(
+                    folder.resolve("site.yaml"),
+                    "server: {port: " + taken.getLocalPort() + "}\ndatabase: {url: \"jdbc:h2:file:" + folder
+                            + "/data\", passwordFile: " + folder + "/password}");
+
+            var ended = run("serve", "--config", config.toString());
+
+            assertThat(ended.exitCode()).isEqualTo(1);
+            assertThat(ended.err().lines())
+                    .singleElement()
+                    .asString()
+                    .contains("cannot listen on 127.0.0.1 port " + taken.getLocalPort())
+                    .contains("server.port");
+        }
+        assertThat(folder.resolve("data.mv.db")).doesNotExist();
+        assertThat(folder.resolve("password")).doesNotExist();
+    }
+
+    @Test
+    void check_finds_nothing_that_blocks_in_the_demo_department() {
+        var ended = run("check", "--config", "demo-data/site.yaml", "demo-data");
+
+        assertThat(ended.err()).isEmpty();
+        assertThat(ended.exitCode()).isZero();
+        assertThat(ended.out()).contains("r1/chart-2.csv", "0 blocking");
+    }
+
+    @Test
+    void check_names_line_and_field_of_a_bad_cell_and_ends_with_1() throws IOException {
+        var room = Files.createDirectories(folder.resolve("r1"));
+        for (var name : List.of("equipment.yaml", "chart-1.csv", "adjustments-1.csv")) {
+            Files.copy(Path.of("demo-data/r1", name), room.resolve(name));
+        }
+        Files.writeString(
+                room.resolve("chart.yaml"),
+                "versions: [{rows: chart-1.csv, adjustments: adjustments-1.csv, title: First, reason: For a check of one bad cell}]");
+        var rows = Files.readString(room.resolve("chart-1.csv"));
+        Files.writeString(room.resolve("chart-1.csv"), rows.replaceFirst("calipers|,52,", ",5e2,"));
+
+        var ended = run("check", "--config", "demo-data/site.yaml", folder.toString());
+
+        assertThat(ended.exitCode()).isEqualTo(1);
+        assertThat(ended.out()).contains("line 2", "kV", "5e2");
+    }
+
+    private static Ended run(String... args) {
+        var out = new StringWriter();
+        var err = new StringWriter();
+        int exitCode = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
+        return new Ended(exitCode, out.toString(), err.toString());
+    }
+}

@@ -1,0 +1,107 @@
+package wallchart.technique;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static wallchart.chart.ChartFixtures.aChart;
+import static wallchart.chart.ChartFixtures.aRow;
+import static wallchart.technique.TechniqueFixtures.RULES;
+import static wallchart.technique.TechniqueFixtures.aHandbookRoom;
+import static wallchart.technique.TechniqueFixtures.aHandbookRow;
+import static wallchart.technique.TechniqueFixtures.aQuery;
+import static wallchart.technique.TechniqueFixtures.found;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wallchart.equipment.EquipmentFixtures;
+import wallchart.equipment.Room;
+
+/** What an answer warns of, and that it does not warn where there is nothing. */
+class CautionsTest {
+
+    private static final Room ROOM = EquipmentFixtures.aRoom().room();
+    private static final Room HANDBOOK = aHandbookRoom().room();
+
+    @Test
+    void every_answer_says_that_it_replaces_no_judgement() {
+        assertThat(found(ROOM, aRow(), aQuery()).cautions())
+                .singleElement()
+                .asString()
+                .contains(
+                        "never replaces",
+                        "identify the patient",
+                        "justify the exposure",
+                        "pregnancy",
+                        "low as reasonably achievable",
+                        "local rules",
+                        "medical physicist",
+                        "room r1 only");
+    }
+
+    @Test
+    void a_distance_outside_the_focal_range_names_grid_and_range() {
+        // grid g10 of the fixtures: 95 to 130 cm
+        assertThat(found(ROOM, aRow(), aQuery().atSid("94")).cautions().get(0))
+                .isEqualTo(
+                        "SID 94 cm is outside the focal range of grid g10, 95 to 130 cm: expect cut-off at the edges");
+        assertThat(found(ROOM, aRow(), aQuery().atSid("95")).cautions()).hasSize(1);
+        assertThat(found(ROOM, aRow(), aQuery().atSid("94").withGrid("none")).cautions())
+                .hasSize(1);
+    }
+
+    @Test
+    void the_standing_caution_comes_last() {
+        assertThat(found(ROOM, aRow(), aQuery().atSid("94")).cautions())
+                .hasSize(2)
+                .last()
+                .asString()
+                .startsWith("Supports");
+    }
+
+    @Test
+    void a_skin_nearer_than_45_cm_is_warned_of() {
+        // 45 cm: least focus-skin distance of fixed radiographic equipment, from memory
+        var near = found(HANDBOOK, aHandbookRow(), aQuery().of("KNEE", "ap").atSid("65.9"));
+        assertThat(near.cautions().get(0)).startsWith("the skin is only 44.9 cm from the focal spot");
+        assertThat(found(HANDBOOK, aHandbookRow(), aQuery().of("KNEE", "ap").atSid("66"))
+                        .cautions())
+                .hasSize(1);
+    }
+
+    @Test
+    void a_version_past_its_review_still_answers_and_says_so() {
+        var chart = aChart().with(aRow()).version();
+        assertThat(cautionsOn(chart.head().reviewDue().plusDays(1)).get(0))
+                .isEqualTo("version 1 was due for review on 2027-01-05: it still answers; tell the lead radiographer");
+        assertThat(cautionsOn(chart.head().reviewDue())).hasSize(1);
+    }
+
+    private static List<String> cautionsOn(LocalDate day) {
+        var answer = RULES.answer(ROOM, aChart().with(aRow()).version(), aQuery().query(), day);
+        return ((Answer.Found) answer).technique().cautions();
+    }
+
+    @Test
+    void rounding_by_more_than_half_a_decibel_is_warned_of() {
+        // R'10 2.5 and 3.2: 2.82 goes to 2.5, -0.52 dB; 2.5 itself does not move
+        assertThat(found(HANDBOOK, aHandbookRow().withMAs("2.82"), aQuery().of("KNEE", "ap"))
+                        .cautions()
+                        .get(0))
+                .isEqualTo("the nearest mAs station moves the receptor exposure by -0.52 dB");
+        assertThat(found(HANDBOOK, aHandbookRow().withMAs("2.84"), aQuery().of("KNEE", "ap"))
+                        .cautions()
+                        .get(0))
+                .contains("+0.52 dB");
+        assertThat(found(HANDBOOK, aHandbookRow().withMAs("2.6"), aQuery().of("KNEE", "ap"))
+                        .cautions())
+                .hasSize(1);
+    }
+
+    @Test
+    void a_kv_limit_that_held_is_warned_of() {
+        var row = aHandbookRow().withMethod("kv-per-cm", "2").withKVWindow("50", "65");
+        assertThat(found(HANDBOOK, row, aQuery().of("KNEE", "ap").ofThickness("13"))
+                        .cautions()
+                        .get(0))
+                .isEqualTo("66 kV was wanted, 65 kV is the limit: the mAs makes up for it, contrast and dose differ");
+    }
+}
