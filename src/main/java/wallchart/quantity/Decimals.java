@@ -41,7 +41,8 @@ public final class Decimals {
 
     /** A computed value to the given number of significant digits, for reading; not for further arithmetic. */
     public static BigDecimal significant(double value, int digits) {
-        var rounded = new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_UP));
-        return rounded.signum() == 0 ? BigDecimal.ZERO : new BigDecimal(plain(rounded));
+        var rounded = BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP));
+        var shortest = rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
+        return shortest.scale() < 0 ? shortest.setScale(0) : shortest;
     }
 }

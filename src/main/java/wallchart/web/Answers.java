@@ -2,6 +2,8 @@ package wallchart.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import wallchart.web.problem.Failures;
@@ -12,7 +14,7 @@ import wallchart.web.view.Json;
 /** How handlers answer: JSON, JSON that may be kept, or a problem. */
 final class Answers {
 
-    static final Logger LOG = LoggerFactory.getLogger(Answers.class);
+    private static final Logger LOG = LoggerFactory.getLogger(Answers.class);
     private static final String JSON = "application/json";
 
     private Answers() {}
@@ -43,10 +45,26 @@ final class Answers {
     /** Ends a request with what went wrong; a fault of the program goes to the log, not to the caller. */
     static void failure(Exception thrown, Context ctx) {
         var problem = Failures.of(thrown);
-        if (problem.code() == ProblemCode.FAULT || problem.code() == ProblemCode.UNAVAILABLE) {
+        if (problem.code() == ProblemCode.FAULT) {
             LOG.error("request {} {} {} failed", Standing.id(ctx.req()), ctx.method(), ctx.path(), thrown);
+        } else if (problem.code() == ProblemCode.UNAVAILABLE) {
+            LOG.warn("request {} {} {}: {}", Standing.id(ctx.req()), ctx.method(), ctx.path(), thrown.getMessage());
         }
         problem(ctx, problem);
+    }
+
+    /** As {@link #failure}, where the Java machine itself gave up, such as on too deep a recursion. */
+    static void error(HttpServletResponse response, Error error) {
+        var id = response.getHeader(Standing.REQUEST_ID);
+        LOG.error("request {} ended in an error of the Java machine", id, error);
+        var problem = Failures.fault();
+        response.setStatus(problem.code().status());
+        response.setContentType(Problem.MEDIA_TYPE);
+        try {
+            response.getOutputStream().write(Json.bytes(problem.body("/", id)));
+        } catch (IOException gone) {
+            LOG.debug("request {}: the caller is gone", id, gone);
+        }
     }
 
     static void problem(Context ctx, Problem problem) {

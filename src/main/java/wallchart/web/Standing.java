@@ -12,6 +12,8 @@ import org.eclipse.jetty.server.Response;
 /** What stands on every answer, also on those that the HTTP layer gives by itself: security headers and a request id. */
 final class Standing {
 
+    static final String REQUEST_ID = "X-Request-Id";
+
     private static final String ID = "wallchart.request-id";
     private static final String POLICY = "default-src 'self'; base-uri 'none'; form-action 'self'; "
             + "frame-ancestors 'none'; object-src 'none'; img-src 'self' data:";
@@ -51,7 +53,7 @@ final class Standing {
         for (var field : HEADERS) {
             headers.put(field);
         }
-        headers.put("X-Request-Id", id);
+        headers.put(REQUEST_ID, id);
         return id;
     }
 

@@ -71,8 +71,7 @@ public final class WebServer implements AutoCloseable {
         config.events.handlerAdded(Doorkeeper::requireRoles);
         config.routes.exception(HttpResponseException.class, Answers::failure);
         config.routes.exception(Exception.class, Answers::failure);
-        config.router.javaLangErrorHandler(
-                (response, error) -> Answers.LOG.error("a request ended in an error of the Java machine", error));
+        config.router.javaLangErrorHandler(Answers::error);
     }
 
     private static void configure(HttpConfiguration http) {
