@@ -19,10 +19,15 @@ final class Answers {
 
     private Answers() {}
 
-    /** The view as JSON, never to be stored on the way. */
+    /** The view as JSON, not to be stored on the way unless {@link #isKnown} says otherwise. */
     static void json(Context ctx, Object view) {
+        json(ctx, Json.bytes(view));
+    }
+
+    /** As {@link #json(Context, Object)}, already written. */
+    static void json(Context ctx, byte[] written) {
         ctx.res().setContentType(JSON);
-        ctx.result(Json.bytes(view));
+        ctx.result(written);
     }
 
     /**

@@ -27,6 +27,9 @@ final class Routes {
     }
 
     private void declare(Pages pages) {
+        // first, because routes are matched in this order and nothing is asked more often
+        get("/api/v1/rooms/{room}/technique", pages.rooms()::technique, ALL);
+
         get("/", pages.documents()::home, ANYBODY);
         get("/docs", pages.documents()::docs, ANYBODY);
         get("/docs/{file}", pages.documents()::file, ANYBODY);
@@ -42,7 +45,6 @@ final class Routes {
 
         get("/api/v1/rooms", pages.rooms()::list, ALL);
         get("/api/v1/rooms/{room}", pages.rooms()::room, ALL);
-        get("/api/v1/rooms/{room}/technique", pages.rooms()::technique, ALL);
 
         get("/api/v1/charts/{room}/versions", pages.charts()::versions, PEOPLE);
         get("/api/v1/charts/{room}/versions/{number}", pages.charts()::version, PEOPLE);

@@ -42,8 +42,7 @@ final class ApiDocument {
 
     /** JSON Schema 2020-12, in a document that also has members which are no keywords of it. */
     private static JsonMetaSchema dialect() {
-        var others = Stream.of(
-                        "openapi", "jsonSchemaDialect", "info", "servers", "tags", "paths", "security", "components")
+        var others = Stream.of("openapi", "info", "servers", "tags", "paths", "security", "components")
                 .map(NonValidationKeyword::new)
                 .toList();
         return JsonMetaSchema.builder(JsonMetaSchema.getV202012())

@@ -1,5 +1,6 @@
 package wallchart.web;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -130,6 +131,20 @@ class TechniqueWebTest {
                 .body("chart.version", equalTo(1))
                 .body("asked.at", equalTo("2026-01-20T08:00:00Z"))
                 .body("set.mAs", equalTo(25));
+    }
+
+    @Test
+    void an_answer_that_is_kept_follows_the_question_the_day_and_the_version() {
+        var question = "bodyPart=LSPINE&projection=ap&thicknessCm=19.5";
+        var first = ask(question).body("asked.at", nullValue()).extract().asString();
+        assertThat(ask(question).extract().asString()).isEqualTo(first);
+        ask(question + "&adjust=lytic").body("set.mAs", not(equalTo(20)));
+        SERVICE.clock().set("2027-03-01T08:00:00Z");
+        ask(question).body("cautions", hasItem(containsString("due for review on 2027-02-02")));
+        SERVICE.clock().set("2026-01-20T08:00:00Z");
+        ask(question).body("chart.version", equalTo(1));
+        SERVICE.clock().set(RunningService.NOW);
+        assertThat(ask(question).extract().asString()).isEqualTo(first);
     }
 
     @Test

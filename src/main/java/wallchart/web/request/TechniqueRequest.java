@@ -13,8 +13,9 @@ import wallchart.technique.Query;
  *
  * @param query the question itself
  * @param at the instant it is asked for
+ * @param isForAnInstant whether the caller named that instant; else it is now
  */
-public record TechniqueRequest(Query query, Instant at) {
+public record TechniqueRequest(Query query, Instant at, boolean isForAnInstant) {
 
     private static final Set<String> ONCE =
             Set.of("bodyPart", "projection", "thicknessCm", "patientGroup", "support", "sidCm", "sidIn", "grid", "at");
@@ -39,7 +40,7 @@ public record TechniqueRequest(Query query, Instant at) {
         var at = parameters.find("at", Syntaxes.INSTANT);
         parameters.refuseMistakes();
         var query = new Query(bodyPart, projection, group, thickness, support, sid, grid, adjustments);
-        return new TechniqueRequest(query, at.orElseGet(clock::instant));
+        return new TechniqueRequest(query, at.orElseGet(clock::instant), at.isPresent());
     }
 
     private static Optional<Distance> sid(Parameters parameters) {

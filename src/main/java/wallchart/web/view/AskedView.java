@@ -3,11 +3,12 @@ package wallchart.web.view;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import wallchart.chart.Adjustment;
 import wallchart.equipment.Grid;
 import wallchart.technique.Situation;
 
-/** What was asked, with what the row supplied where the question left it open. */
+/** What was asked, with what the row supplied where the question left it open; at is null for now. */
 public record AskedView(
         String bodyPart,
         String projection,
@@ -19,7 +20,7 @@ public record AskedView(
         List<String> adjustments,
         Instant at) {
 
-    static AskedView of(Situation used, Instant at) {
+    static AskedView of(Situation used, Optional<Instant> at) {
         var examination = used.row().key().examination();
         return new AskedView(
                 examination.bodyPart(),
@@ -30,7 +31,7 @@ public record AskedView(
                 used.sid().centimetres(),
                 grid(used),
                 used.adjustments().stream().map(Adjustment::name).toList(),
-                at);
+                at.orElse(null));
     }
 
     static String grid(Situation used) {
