@@ -14,6 +14,8 @@ import wallchart.chart.Charts;
 import wallchart.chart.Draft;
 import wallchart.chart.Publication;
 import wallchart.equipment.Rooms;
+import wallchart.people.PeopleFixtures;
+import wallchart.people.Role;
 import wallchart.store.Actor;
 import wallchart.store.Database;
 
@@ -23,7 +25,6 @@ final class BigDepartment {
     static final int ROWS = 400;
     static final int CHANGED_ROWS = 10;
     private static final int BANDS = 10;
-    private static final Actor LEAD = Actor.person(1, "Invented lead", "lead");
     private static final List<String> PARTS = List.of(
             "HAND",
             "WRIST",
@@ -55,18 +56,20 @@ final class BigDepartment {
 
     /** Installs rooms and publishes their versions through the services. */
     static Charts fill(Database database, int rooms, int versions) {
+        var lead = PeopleFixtures.aPerson(PeopleFixtures.peopleOf(database), "lead", Role.LEAD)
+                .asActor();
         var installed = new Rooms(database);
         var charts = new Charts(database, installed, ChartRules.adultsOnly());
         for (int room = 0; room < rooms; room++) {
-            installed.install(LEAD, aRoom().withId(roomId(room)).document());
+            installed.install(lead, aRoom().withId(roomId(room)).document());
             for (int version = 1; version <= versions; version++) {
-                publish(charts, database, roomId(room), version);
+                publish(charts, database, lead, roomId(room), version);
             }
         }
         return charts;
     }
 
-    static void publish(Charts charts, Database database, String room, int version) {
+    private static void publish(Charts charts, Database database, Actor lead, String room, int version) {
         var today = LocalDate.ofInstant(database.clock().instant(), ZoneOffset.UTC);
         var draft = new Draft(
                 room,
@@ -77,7 +80,7 @@ final class BigDepartment {
                 "Approved for use in this room",
                 Optional.empty(),
                 today.plusYears(1));
-        if (!(charts.publish(LEAD, draft) instanceof Publication.Published)) {
+        if (!(charts.publish(lead, draft) instanceof Publication.Published)) {
             throw new IllegalStateException("version " + version + " of " + room + " was not published");
         }
     }

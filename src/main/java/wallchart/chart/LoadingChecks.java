@@ -46,16 +46,11 @@ final class LoadingChecks {
 
     private static boolean bears(
             RowSetting setting, Generator generator, FocalSpot spot, TubeVoltage kV, TubeCurrent mA, double ms) {
-        double kilowatts = kV.inKilovolts() * mA.inMilliamperes() / 1000;
         boolean longEnough = ms >= generator.shortestTime().inMilliseconds();
         boolean shortEnough = setting.longestTime()
                 .map(longest -> ms <= longest.inMilliseconds())
                 .orElse(true);
-        return longEnough
-                && shortEnough
-                && spot.powerAllowedFor(ms)
-                        .filter(allowed -> kilowatts <= allowed.inKilowatts())
-                        .isPresent();
+        return longEnough && shortEnough && spot.bears(kV, mA, ms);
     }
 
     private static double milliseconds(CurrentTimeProduct mAs, TubeCurrent mA) {
