@@ -3,12 +3,10 @@ package wallchart.chart;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import java.util.function.BiConsumer;
 import wallchart.equipment.Rooms;
 import wallchart.store.Actor;
@@ -25,17 +23,17 @@ import wallchart.store.Tx;
  */
 public final class Charts {
 
-    /** About this many rows of versions stay in memory. */
-    private static final int MOST_ROWS_KEPT = 200_000;
+    /** About this many rows of past versions stay in memory; what answers now or later always does. */
+    private static final int MOST_PAST_ROWS_KEPT = 100_000;
 
     private final Database database;
     private final Publishing publishing;
-    private final Cache<Numbered, ChartVersion> versions = Caffeine.newBuilder()
-            .maximumWeight(MOST_ROWS_KEPT)
+    private final Cache<Numbered, ChartVersion> past = Caffeine.newBuilder()
+            .maximumWeight(MOST_PAST_ROWS_KEPT)
             .weigher((Numbered key, ChartVersion version) ->
                     1 + version.content().rows().size())
             .build();
-    private volatile Map<String, List<VersionHead>> heads = Map.of();
+    private final ConcurrentMap<String, RoomHistory> histories = new ConcurrentHashMap<>();
 
     private record Numbered(String room, int number) {}
 
@@ -46,14 +44,20 @@ public final class Charts {
         refresh();
     }
 
-    /** Reads the heads of all versions anew. One at a time: an older reading must not replace a newer one. */
-    public synchronized void refresh() {
-        var read = new HashMap<String, List<VersionHead>>();
-        database.<List<VersionHead>>read(publishing::heads)
-                .forEach(head -> read.computeIfAbsent(head.room(), room -> new ArrayList<>())
-                        .add(head));
-        read.replaceAll((room, list) -> List.copyOf(list));
-        heads = Collections.unmodifiableMap(read);
+    /** Reads the heads of all versions, and what answers now or later, anew. */
+    public void refresh() {
+        database.<List<String>>read(publishing::rooms).forEach(this::refresh);
+    }
+
+    /** Reads one room's heads, and what answers there now or later. One at a time: an older reading must not replace a newer one. */
+    private synchronized void refresh(String room) {
+        var known = histories.getOrDefault(room, RoomHistory.NONE);
+        histories.put(
+                room,
+                database.<RoomHistory>read(tx -> RoomHistory.of(
+                        publishing.heads(tx, room),
+                        database.clock().instant(),
+                        head -> known.findAnswering(head.number()).orElseGet(() -> publishing.version(tx, head)))));
     }
 
     /** Publishes the next version of a room's chart, signed by {@code by}. */
@@ -75,7 +79,7 @@ public final class Charts {
                 return made;
             });
             if (publication instanceof Publication.Published) {
-                refresh();
+                refresh(draft.room());
             }
             return publication;
         } catch (StoreException lost) {
@@ -94,38 +98,33 @@ public final class Charts {
         if (current == draft.baseVersion()) {
             throw lost;
         }
-        refresh();
+        refresh(draft.room());
         return new Publication.Outdated(current);
     }
 
     /** Heads of the room's versions, newest first; none for a room without a chart. */
     public List<VersionHead> versions(String room) {
-        var newestFirst = new ArrayList<>(heads.getOrDefault(room, List.of()));
-        Collections.reverse(newestFirst);
-        return List.copyOf(newestFirst);
+        return history(room).newestFirst();
     }
 
     /** A version by its number. */
     public Optional<ChartVersion> version(String room, int number) {
-        var key = new Numbered(room, number);
-        var kept = versions.getIfPresent(key);
-        if (kept != null) {
-            return Optional.of(kept);
-        }
-        var read = database.<Optional<ChartVersion>>read(tx -> publishing.version(tx, room, number));
-        read.ifPresent(version -> versions.put(key, version));
-        return read;
+        var history = history(room);
+        return history.findAnswering(number)
+                .or(() -> history.find(number).map(head -> past.get(new Numbered(room, number), key -> read(head))));
+    }
+
+    private ChartVersion read(VersionHead head) {
+        return database.<ChartVersion>read(tx -> publishing.version(tx, head));
     }
 
     /** The version that answers at an instant; empty before the first comes into force. */
     public Optional<ChartVersion> inForce(String room, Instant at) {
-        var ofRoom = heads.getOrDefault(room, List.of());
-        for (int i = ofRoom.size() - 1; i >= 0; i--) {
-            if (!ofRoom.get(i).inForceFrom().isAfter(at)) {
-                return version(room, ofRoom.get(i).number());
-            }
-        }
-        return Optional.empty();
+        return history(room).findInForce(at).flatMap(head -> version(room, head.number()));
+    }
+
+    private RoomHistory history(String room) {
+        return histories.getOrDefault(room, RoomHistory.NONE);
     }
 
     /** What differs between two versions of a room; empty where one of them does not exist. */

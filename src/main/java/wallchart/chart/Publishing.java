@@ -104,16 +104,21 @@ final class Publishing {
                         tx.by().personId().orElseThrow(), printedName, tx.by().role(), tx.at(), draft.meaning()));
     }
 
-    List<VersionHead> heads(ReadTx tx) {
-        return versions.list(tx);
+    List<String> rooms(ReadTx tx) {
+        return versions.rooms(tx);
+    }
+
+    /** Heads of one room, oldest first. */
+    List<VersionHead> heads(ReadTx tx, String room) {
+        return versions.list(tx, room);
     }
 
     int newest(ReadTx tx, String room) {
         return versions.findNewest(tx, room).map(VersionHead::number).orElse(0);
     }
 
-    Optional<ChartVersion> version(ReadTx tx, String room, int number) {
-        return versions.find(tx, room, number).map(head -> new ChartVersion(head, content(tx, head)));
+    ChartVersion version(ReadTx tx, VersionHead head) {
+        return new ChartVersion(head, content(tx, head));
     }
 
     private ChartContent content(ReadTx tx, VersionHead head) {

@@ -20,21 +20,21 @@ final class VersionStore {
     private static final String COLUMNS = "SELECT room, number, digest, title, reason, in_force_from, review_due,"
             + " signed_by, printed_name, role, signed_at, meaning FROM chart_version";
 
-    /** All heads, each room's in ascending order. */
-    List<VersionHead> list(ReadTx tx) {
+    /** Rooms that have a version, by ascending id. */
+    List<String> rooms(ReadTx tx) {
         return tx.handle()
-                .createQuery(COLUMNS + " ORDER BY room, number")
-                .map(VersionStore::head)
+                .createQuery("SELECT DISTINCT room FROM chart_version ORDER BY room")
+                .mapTo(String.class)
                 .list();
     }
 
-    Optional<VersionHead> find(ReadTx tx, String room, int number) {
+    /** Heads of one room, oldest first. */
+    List<VersionHead> list(ReadTx tx, String room) {
         return tx.handle()
-                .createQuery(COLUMNS + " WHERE room = :room AND number = :number")
+                .createQuery(COLUMNS + " WHERE room = :room ORDER BY number")
                 .bind("room", room)
-                .bind("number", number)
                 .map(VersionStore::head)
-                .findOne();
+                .list();
     }
 
     Optional<VersionHead> findNewest(ReadTx tx, String room) {

@@ -30,10 +30,19 @@ final class EquipmentStore {
                 .execute();
     }
 
-    /** All revisions, each room's in ascending order. */
-    List<RoomRevision> list(ReadTx tx) {
+    /** Rooms that have equipment, by ascending id. */
+    List<String> rooms(ReadTx tx) {
         return tx.handle()
-                .createQuery(COLUMNS + " ORDER BY room, revision")
+                .createQuery("SELECT DISTINCT room FROM equipment_revision ORDER BY room")
+                .mapTo(String.class)
+                .list();
+    }
+
+    /** Revisions of one room, oldest first. */
+    List<RoomRevision> list(ReadTx tx, String room) {
+        return tx.handle()
+                .createQuery(COLUMNS + " WHERE room = :room ORDER BY revision")
+                .bind("room", room)
                 .map(EquipmentStore::revision)
                 .list();
     }

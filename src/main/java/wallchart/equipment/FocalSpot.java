@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import wallchart.quantity.ElectricPower;
 import wallchart.quantity.ExposureTime;
+import wallchart.quantity.TubeCurrent;
+import wallchart.quantity.TubeVoltage;
 
 /**
  * One focal spot of the tube and how much power it may take for how long.
@@ -17,6 +19,9 @@ public record FocalSpot(FocalSpotName name, BigDecimal nominalValue, List<Rating
 
     private static final BigDecimal SMALLEST = new BigDecimal("0.1");
     private static final BigDecimal LARGEST = new BigDecimal("3");
+
+    /** A product of decimals misses its value by some 1e-15: 64.4 kV at 400 mA is 25.76 kW and within a rating of 25.76 kW. */
+    private static final double SAME_POWER = 1e-9;
 
     /** Power allowed for a single exposure up to the given time. */
     public record Rating(ExposureTime upTo, ElectricPower power) {}
@@ -59,6 +64,14 @@ public record FocalSpot(FocalSpotName name, BigDecimal nominalValue, List<Rating
                 .filter(rating -> milliseconds <= rating.upTo().inMilliseconds())
                 .findFirst()
                 .map(Rating::power);
+    }
+
+    /** Whether it may be loaded with that voltage and current for so long; a load just at the rating is allowed. */
+    public boolean bears(TubeVoltage kV, TubeCurrent mA, double milliseconds) {
+        double kilowatts = kV.inKilovolts() * mA.inMilliamperes() / 1000;
+        return powerAllowedFor(milliseconds)
+                .map(allowed -> kilowatts <= allowed.inKilowatts() + SAME_POWER)
+                .orElse(false);
     }
 
     public ExposureTime longestTime() {

@@ -1,12 +1,10 @@
 package wallchart.equipment;
 
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.function.BiConsumer;
 import wallchart.store.Actor;
 import wallchart.store.ConstraintViolated;
@@ -26,21 +24,21 @@ public final class Rooms {
 
     private final Database database;
     private final EquipmentStore store = new EquipmentStore();
-    private volatile Map<String, List<RoomRevision>> revisions = Map.of();
+    private final NavigableMap<String, List<RoomRevision>> revisions = new ConcurrentSkipListMap<>();
 
     public Rooms(Database database) {
         this.database = database;
         refresh();
     }
 
-    /** Reads all revisions anew. One at a time: an older reading must not replace a newer one. */
-    public synchronized void refresh() {
-        var read = new TreeMap<String, List<RoomRevision>>();
-        database.<List<RoomRevision>>read(store::list)
-                .forEach(revision -> read.computeIfAbsent(revision.room().id(), room -> new ArrayList<>())
-                        .add(revision));
-        read.replaceAll((room, list) -> List.copyOf(list));
-        revisions = Collections.unmodifiableMap(read);
+    /** Reads all revisions anew. */
+    public void refresh() {
+        database.<List<String>>read(store::rooms).forEach(this::refresh);
+    }
+
+    /** Reads one room's revisions anew. One at a time: an older reading must not replace a newer one. */
+    private synchronized void refresh(String room) {
+        revisions.put(room, database.<List<RoomRevision>>read(tx -> store.list(tx, room)));
     }
 
     /** Puts equipment in force from now on, as a new revision; a document equal to the one in force changes nothing. */
@@ -69,7 +67,7 @@ public final class Rooms {
         } catch (ConstraintViolated rival) {
             installed = write(by, document.room(), canonical, alongside); // somebody took the number: take the next
         }
-        refresh();
+        refresh(document.room());
         return installed;
     }
 

@@ -19,9 +19,6 @@ import wallchart.technique.ConsoleAttempt.Wish;
 /** Rules 6 to 8: the limits and stations of one room's console for one row. Immutable. */
 final class Console {
 
-    /** A product of decimals misses its value by some 1e-15: 64.4 kV at 400 mA is 25.76 kW and within a rating of 25.76 kW. */
-    private static final double SAME_POWER = 1e-9;
-
     private final Room room;
     private final Row row;
     private final Generator generator;
@@ -122,19 +119,11 @@ final class Console {
         for (int i = currents.size() - 1; i >= 0; i--) {
             var current = currents.get(i);
             double milliseconds = mAs.inMilliampereSeconds() * 1000 / current.inMilliamperes();
-            if (milliseconds >= generator.shortestTime().inMilliseconds()
-                    && withinRating(spot, kV, current, milliseconds)) {
+            if (milliseconds >= generator.shortestTime().inMilliseconds() && spot.bears(kV, current, milliseconds)) {
                 return Optional.of(current);
             }
         }
         return Optional.empty();
-    }
-
-    private static boolean withinRating(FocalSpot spot, TubeVoltage kV, TubeCurrent current, double milliseconds) {
-        double kilowatts = kV.inKilovolts() * current.inMilliamperes() / 1000;
-        return spot.powerAllowedFor(milliseconds)
-                .map(allowed -> kilowatts <= allowed.inKilowatts() + SAME_POWER)
-                .orElse(false);
     }
 
     private String noCurrentFits(FocalSpot spot, TubeVoltage kV, CurrentTimeProduct mAs) {

@@ -72,21 +72,25 @@ class ArchitectureTest {
     }
 
     @Test
-    void handles_are_used_only_in_the_store_and_in_package_private_store_classes() {
-        noClasses()
+    void sql_is_spoken_only_in_the_store_and_in_package_private_store_and_columns_classes() {
+        speaksSql().check(OURS);
+        assertThat(speaksSql().evaluate(PLANTED).hasViolation()).isTrue();
+    }
+
+    private static ArchRule speaksSql() {
+        return noClasses()
                 .that(DescribedPredicate.describe(
-                        "are neither of the store package nor package-private …Store classes",
+                        "are neither of the store package nor package-private …Store or …Columns classes",
                         (JavaClass type) ->
                                 !type.getPackageName().startsWith("wallchart.store") && !isPrivateStore(type)))
                 .should()
                 .dependOnClassesThat()
-                .resideInAPackage("org.jdbi..")
-                .check(OURS);
+                .resideInAPackage("org.jdbi..");
     }
 
     private static boolean isPrivateStore(JavaClass type) {
         var outermost = type.getEnclosingClass().orElse(type);
-        return outermost.getSimpleName().endsWith("Store")
+        return outermost.getSimpleName().matches("\\w+(Store|Columns)")
                 && !outermost.getModifiers().contains(JavaModifier.PUBLIC);
     }
 

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static wallchart.chart.ChartFixtures.aChart;
 import static wallchart.chart.ChartFixtures.aRow;
 import static wallchart.chart.ChartFixtures.addingKV;
-import static wallchart.chart.ChartFixtures.timesMAs;
 import static wallchart.equipment.EquipmentFixtures.aRoom;
 
 import java.util.List;
@@ -12,11 +11,9 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import wallchart.chart.Finding.Severity;
 import wallchart.equipment.Chamber;
-import wallchart.equipment.EquipmentFixtures;
 import wallchart.equipment.FocalSpotName;
 import wallchart.equipment.Room;
 import wallchart.equipment.SupportKind;
@@ -163,160 +160,5 @@ class ChartCheckTest {
         assertThat(ChartCheck.check(content, ROOM, RULES))
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.severity()).isEqualTo(Severity.CAUTION));
-    }
-
-    @Test
-    void a_chart_without_rows_is_refused() {
-        assertThat(ChartCheck.check(ChartContent.EMPTY, ROOM, RULES))
-                .singleElement()
-                .satisfies(finding -> assertThat(finding.isBlocking()).isTrue());
-    }
-
-    @Test
-    void the_same_row_twice_is_refused_once() {
-        assertThat(onBands(aChart().withBand(18, 24).withBand(18, 24)))
-                .singleElement()
-                .hasToString("blocking: LSPINE/ap/adult/table-bucky/18-24 bandFromCm:"
-                        + " stands more than once in the chart: keep one of the rows");
-    }
-
-    @Test
-    void overlapping_bands_are_refused_whatever_their_order() {
-        assertThat(onBands(aChart().withBand(23, 30).withBand(18, 24)))
-                .singleElement()
-                .satisfies(finding -> {
-                    assertThat(finding.isBlocking()).isTrue();
-                    assertThat(finding.reason()).contains("23-30 cm overlaps 18-24 cm");
-                });
-    }
-
-    @Test
-    void a_band_inside_a_wide_one_is_found_behind_its_neighbour() {
-        assertThat(onBands(aChart().withBand(10, 30).withBand(12, 14).withBand(20, 22)))
-                .hasSize(2)
-                .allMatch(Finding::isBlocking);
-    }
-
-    @Test
-    void a_gap_between_neighbours_is_a_caution() {
-        assertThat(onBands(aChart().withBand(18, 24).withBand(26, 30)))
-                .singleElement()
-                .satisfies(finding -> {
-                    assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
-                    assertThat(finding.reason()).contains("from 24 cm to 26 cm gets no technique");
-                });
-    }
-
-    @Test
-    void bands_of_another_group_or_support_are_no_neighbours() {
-        assertThat(onBands(aChart().withBand(18, 24)
-                        .with(aRow().forGroup("under-10-kg").withBand(10, 20))))
-                .isEmpty();
-    }
-
-    private static List<Finding> onBands(ChartBuilder chart) {
-        return BandChecks.check(chart.content().rows());
-    }
-
-    @Test
-    void a_focal_spot_the_tube_lacks_is_refused() {
-        var tube = EquipmentFixtures.aTube();
-        var small = aRoom().withTube(new wallchart.equipment.EquipmentDocument.TubePart(
-                        tube.anodeAngleDeg(),
-                        tube.totalFiltrationMmAl(),
-                        null,
-                        List.of(EquipmentFixtures.aSmallSpot()),
-                        tube.output()))
-                .room();
-        assertThat(ChartCheck.check(aRow().row(), small, RULES))
-                .singleElement()
-                .satisfies(finding -> assertThat(finding.reason()).contains("no large focal spot"));
-    }
-
-    @Test
-    void an_aec_row_needs_a_generator_with_aec() {
-        assertThat(ChartCheck.check(anAecRow().row(), aRoom().withoutAec().room(), RULES))
-                .allMatch(finding -> finding.field().equals("aecChambers"))
-                .extracting(Finding::reason)
-                .contains("the generator of room r1 has no AEC: give mAs instead");
-    }
-
-    @Test
-    void attenuation_is_refused_outside_the_tube_voltages_of_its_model() {
-        var generator = EquipmentFixtures.aGenerator();
-        var wide = aRoom().withGenerator(new wallchart.equipment.EquipmentDocument.GeneratorPart(
-                        generator.waveform(),
-                        new wallchart.equipment.EquipmentDocument.StationsPart(
-                                EquipmentFixtures.numbers("30 39 40 150"), null, null, null, null),
-                        generator.mAs(),
-                        generator.mA(),
-                        generator.shortestTimeMs(),
-                        generator.aec()))
-                .room();
-        assertThat(ChartCheck.check(
-                        aRow().withKV("39").withMethod("attenuation").row(), wide, RULES))
-                .singleElement()
-                .satisfies(finding -> assertThat(finding.reason()).contains("modelled for 40 to 150 kV"));
-        assertThat(ChartCheck.check(
-                        aRow().withKV("40").withMethod("attenuation").row(), wide, RULES))
-                .isEmpty();
-    }
-
-    @Test
-    void an_adjustment_name_stands_once() {
-        var content = aChart().withBand(18, 24)
-                .with(addingKV("cast", "5"))
-                .with(timesMAs("cast", "2"))
-                .content();
-        assertThat(ChartCheck.check(content, ROOM, RULES))
-                .singleElement()
-                .satisfies(finding -> assertThat(finding.reason()).contains("adjustment cast stands more than once"));
-    }
-
-    @Test
-    void an_adjustment_label_has_a_limit() {
-        var longLabel =
-                new Adjustment("cast", "x".repeat(81), addingKV("cast", "5").effect(), "");
-        assertThat(AdjustmentChecks.check(List.of(longLabel)))
-                .singleElement()
-                .satisfies(finding -> assertThat(finding.reason()).contains("81 characters"));
-    }
-
-    /** Type and placement of shielding: K.A.R. 28-35-242a(a)(3) and 12VAC5-481-1591(A)(3) list it, OAR 333-106-0015 does not. */
-    @ParameterizedTest
-    @EnumSource(RequiredFields.class)
-    void shielding_is_asked_for_where_the_published_rule_lists_it(RequiredFields set) {
-        var rules = new ChartRules(RULES.patientGroups(), Set.of(set));
-        var findings = ChartCheck.check(aRow().withShielding("").row(), ROOM, rules);
-        if (set == RequiredFields.OREGON) {
-            assertThat(findings).isEmpty();
-        } else {
-            assertThat(findings).singleElement().satisfies(finding -> {
-                assertThat(finding.isBlocking()).isTrue();
-                assertThat(finding.field()).isEqualTo("shielding");
-                assertThat(finding.reason()).contains(set.citation());
-            });
-        }
-        assertThat(ChartCheck.check(aRow().row(), ROOM, rules)).isEmpty();
-    }
-
-    /** "Part and size, thickness and age": K.A.R. 28-35-242a(a)(3). */
-    @Test
-    void kansas_asks_for_age_beside_thickness() {
-        var child = aRow().forGroup("under-10-kg").row();
-        var kansas = new ChartRules(RULES.patientGroups(), Set.of(RequiredFields.KANSAS));
-        assertThat(ChartCheck.check(child, ROOM, kansas))
-                .singleElement()
-                .satisfies(finding -> assertThat(finding.reason()).contains("sorts patients by weight"));
-        var virginia = new ChartRules(RULES.patientGroups(), Set.of(RequiredFields.VIRGINIA));
-        assertThat(ChartCheck.check(child, ROOM, virginia)).isEmpty();
-    }
-
-    @Test
-    void every_required_field_is_a_field_of_a_row() {
-        for (var set : RequiredFields.values()) {
-            assertThat(RowFields.NAMES).containsAll(set.fields());
-            assertThat(RequiredFields.find(set.slug())).contains(set);
-        }
     }
 }

@@ -2,6 +2,7 @@ package wallchart.chart;
 
 import static wallchart.equipment.EquipmentFixtures.aRoom;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
 import wallchart.equipment.Rooms;
@@ -59,8 +60,13 @@ public final class PublishingFixtures {
         throw new IllegalStateException("not published: " + publication);
     }
 
-    /** A draft for r1 with everything around its content in order. */
+    /** A draft for r1 with everything around its content in order, in force at once. */
     public static Draft draft(int base, ChartContent content) {
+        return draft(base, content, Optional.empty());
+    }
+
+    /** The same, in force from an instant. */
+    public static Draft draft(int base, ChartContent content, Optional<Instant> inForceFrom) {
         return new Draft(
                 "r1",
                 base,
@@ -68,7 +74,7 @@ public final class PublishingFixtures {
                 "A title",
                 "because it was measured",
                 "approved for use",
-                Optional.empty(),
+                inForceFrom,
                 LocalDate.parse("2027-03-02"));
     }
 }

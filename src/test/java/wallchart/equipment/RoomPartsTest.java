@@ -19,6 +19,7 @@ import wallchart.quantity.Distance;
 import wallchart.quantity.ElectricPower;
 import wallchart.quantity.ExposureTime;
 import wallchart.quantity.Filtration;
+import wallchart.quantity.TubeCurrent;
 import wallchart.quantity.TubeVoltage;
 
 /** Grids, focal spots, outputs and distances: what they answer between their tabulated points and beyond. */
@@ -84,6 +85,16 @@ class RoomPartsTest {
     void beyond_the_last_rating_there_is_no_power_at_all() {
         assertThat(spot("100 32", "2000 15").powerAllowedFor(2000.001)).isEmpty();
         assertThat(spot("100 32", "2000 15").longestTime()).hasToString("2000 ms");
+    }
+
+    @Test
+    void a_load_just_at_the_rating_is_allowed() {
+        var spot = spot("100 25.76", "500 20");
+        var kV = TubeVoltage.kilovolts("64.4");
+        assertThat(spot.bears(kV, TubeCurrent.milliamperes(400), 100)).isTrue(); // 25.76 kW, in binary a hair over
+        assertThat(spot.bears(kV, TubeCurrent.milliamperes("400.1"), 100)).isFalse();
+        assertThat(spot.bears(kV, TubeCurrent.milliamperes(400), 101)).isFalse();
+        assertThat(spot.bears(kV, TubeCurrent.milliamperes(10), 501)).isFalse();
     }
 
     @Test

@@ -69,7 +69,7 @@ class AutomaticExposureTest {
 
     @Test
     void a_backup_over_the_largest_of_the_aec_is_refused() {
-        // 300 x 2^(3/4) = 505 mAs; the AEC ends at 400 mAs, the generator itself at 500
+        // 320 x 2^(2/4) = 452.5 mAs, nearest 500; the AEC ends at 400 mAs, the generator itself at 500
         var refusal = refused(ROOM, row().withAec(0, "320", Chamber.CENTRE), aQuery().ofThickness("23"));
         assertThat(refusal.kind()).isEqualTo(Kind.NOT_ACHIEVABLE);
         assertThat(refusal.reasons()).containsExactly("back-up 452.5 mAs is over the AEC's largest, 400 mAs");

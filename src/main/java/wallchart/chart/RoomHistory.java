@@ -1,0 +1,57 @@
+package wallchart.chart;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * The versions of one room's chart: all heads, and in full what answers now or will answer later. Immutable.
+ *
+ * @param heads oldest first, so in force from ascending instants
+ * @param answering by number
+ */
+record RoomHistory(List<VersionHead> heads, Map<Integer, ChartVersion> answering) {
+
+    static final RoomHistory NONE = new RoomHistory(List.of(), Map.of());
+
+    /** @param whole gives the version of a head in full; asked only for those that answer at {@code now} or later */
+    static RoomHistory of(List<VersionHead> heads, Instant now, Function<VersionHead, ChartVersion> whole) {
+        var answering = new HashMap<Integer, ChartVersion>();
+        for (int i = heads.size() - 1; i >= 0; i--) {
+            answering.put(heads.get(i).number(), whole.apply(heads.get(i)));
+            if (!heads.get(i).inForceFrom().isAfter(now)) {
+                break;
+            }
+        }
+        return new RoomHistory(List.copyOf(heads), Map.copyOf(answering));
+    }
+
+    List<VersionHead> newestFirst() {
+        var newestFirst = new ArrayList<>(heads);
+        Collections.reverse(newestFirst);
+        return List.copyOf(newestFirst);
+    }
+
+    /** Numbers have no gaps and begin at 1. */
+    Optional<VersionHead> find(int number) {
+        return number < 1 || number > heads.size() ? Optional.empty() : Optional.of(heads.get(number - 1));
+    }
+
+    Optional<ChartVersion> findAnswering(int number) {
+        return Optional.ofNullable(answering.get(number));
+    }
+
+    Optional<VersionHead> findInForce(Instant at) {
+        for (int i = heads.size() - 1; i >= 0; i--) {
+            if (!heads.get(i).inForceFrom().isAfter(at)) {
+                return Optional.of(heads.get(i));
+            }
+        }
+        return Optional.empty();
+    }
+}
