@@ -60,10 +60,12 @@ public record FocalSpot(FocalSpotName name, BigDecimal nominalValue, List<Rating
      * tabulated ones gets the lower power. Empty beyond the last tabulated time.
      */
     public Optional<ElectricPower> powerAllowedFor(double milliseconds) {
-        return ratings.stream()
-                .filter(rating -> milliseconds <= rating.upTo().inMilliseconds())
-                .findFirst()
-                .map(Rating::power);
+        for (var rating : ratings) {
+            if (milliseconds <= rating.upTo().inMilliseconds()) {
+                return Optional.of(rating.power());
+            }
+        }
+        return Optional.empty();
     }
 
     /** Whether it may be loaded with that voltage and current for so long; a load just at the rating is allowed. */

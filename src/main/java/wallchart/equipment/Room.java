@@ -3,6 +3,7 @@ package wallchart.equipment;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -46,16 +47,24 @@ public record Room(
     }
 
     public Optional<Grid> findGrid(String gridId) {
-        return grids.stream().filter(grid -> grid.id().equals(gridId)).findFirst();
+        return find(grids, grid -> grid.id().equals(gridId));
     }
 
     public Optional<Receptor> findReceptor(String receptorId) {
-        return receptors.stream()
-                .filter(receptor -> receptor.id().equals(receptorId))
-                .findFirst();
+        return find(receptors, receptor -> receptor.id().equals(receptorId));
     }
 
     public Optional<Support> findSupport(SupportKind kind) {
-        return supports.stream().filter(support -> support.kind() == kind).findFirst();
+        return find(supports, support -> support.kind() == kind);
+    }
+
+    /** A loop, not a stream: every technique asks several times. */
+    private static <T> Optional<T> find(List<T> things, Predicate<T> wanted) {
+        for (var thing : things) {
+            if (wanted.test(thing)) {
+                return Optional.of(thing);
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -97,10 +97,13 @@ public final class Rooms {
 
     /** The room as it was at an instant; empty before its first equipment. */
     public Optional<Room> inForce(String id, Instant at) {
-        return revisions(id).stream()
-                .filter(revision -> !revision.inForceFrom().isAfter(at))
-                .reduce((earlier, later) -> later)
-                .map(RoomRevision::room);
+        var ofRoom = revisions(id);
+        for (int i = ofRoom.size() - 1; i >= 0; i--) {
+            if (!ofRoom.get(i).inForceFrom().isAfter(at)) {
+                return Optional.of(ofRoom.get(i).room());
+            }
+        }
+        return Optional.empty();
     }
 
     /** As {@link #inForce(String, Instant)}, as the given transaction sees it. */

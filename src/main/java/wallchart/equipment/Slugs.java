@@ -1,16 +1,24 @@
 package wallchart.equipment;
 
-import java.util.regex.Pattern;
-
 /** Short names that people choose and that stand in addresses: lower-case letters, digits and hyphens. */
 public final class Slugs {
 
-    private static final Pattern SLUG = Pattern.compile("[a-z0-9](?:[a-z0-9-]{0,30}[a-z0-9])?");
+    private static final int LONGEST = 32;
 
     private Slugs() {}
 
     public static boolean isSlug(String text) {
-        return SLUG.matcher(text).matches();
+        int length = text.length();
+        if (length == 0 || length > LONGEST || text.charAt(0) == '-' || text.charAt(length - 1) == '-') {
+            return false;
+        }
+        for (int i = 0; i < length; i++) {
+            char c = text.charAt(i);
+            if (!(c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '-')) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**

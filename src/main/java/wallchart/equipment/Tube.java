@@ -42,6 +42,11 @@ public record Tube(
 
     /** The focal spot of that name, where the tube has it. */
     public Optional<FocalSpot> find(FocalSpotName name) {
-        return focalSpots.stream().filter(spot -> spot.name() == name).findFirst();
+        for (var spot : focalSpots) {
+            if (spot.name() == name) {
+                return Optional.of(spot);
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -26,6 +26,6 @@ public record AirKerma(double micrograys) implements Comparable<AirKerma> {
 
     @Override
     public String toString() {
-        return Decimals.plain(Decimals.significant(micrograys, 4)) + " uGy";
+        return Decimals.significant(micrograys, 4) + " uGy";
     }
 }

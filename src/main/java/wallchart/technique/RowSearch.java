@@ -1,6 +1,7 @@
 package wallchart.technique;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -35,23 +36,19 @@ final class RowSearch {
         if (rows.isEmpty()) {
             return Outcome.refused(unknownExamination(chart, query));
         }
-        var supports = rows.stream()
-                .map(row -> row.key().examination().support())
-                .distinct()
-                .sorted()
-                .toList();
-        var support = query.support().orElse(supports.get(0));
+        var supports = EnumSet.noneOf(SupportKind.class);
+        rows.forEach(row -> supports.add(row.key().examination().support()));
+        var support = query.support().orElse(supports.iterator().next());
         if (query.support().isEmpty() && supports.size() > 1 || !supports.contains(support)) {
-            return Outcome.refused(supportRequired(query, supports));
+            return Outcome.refused(supportRequired(query, List.copyOf(supports)));
         }
-        var bands = rows.stream()
-                .filter(row -> row.key().examination().support() == support)
-                .toList();
-        return bands.stream()
-                .filter(row -> row.key().band().holds(query.thickness()))
-                .findFirst()
-                .map(row -> withRow(room, chart, query, row))
-                .orElseGet(() -> Outcome.refused(outsideChart(query, support, bands)));
+        for (var row : rows) {
+            boolean there = row.key().examination().support() == support;
+            if (there && row.key().band().holds(query.thickness())) {
+                return withRow(room, chart, query, row);
+            }
+        }
+        return Outcome.refused(outsideChart(query, support, rows));
     }
 
     private static Refusal unknownExamination(ChartVersion chart, Query query) {
@@ -89,7 +86,11 @@ final class RowSearch {
 
     private static Refusal outsideChart(Query query, SupportKind support, List<Row> rows) {
         var thickness = query.thickness();
-        var nearest = Stream.concat(lastBelow(rows, thickness).stream(), firstAbove(rows, thickness).stream())
+        var bands = rows.stream()
+                .filter(row -> row.key().examination().support() == support)
+                .map(row -> row.key().band())
+                .toList();
+        var nearest = Stream.concat(lastBelow(bands, thickness).stream(), firstAbove(bands, thickness).stream())
                 .toList();
         var words =
                 String.join(" and ", nearest.stream().map(band -> band + " cm").toList());
@@ -101,16 +102,14 @@ final class RowSearch {
                 nearest);
     }
 
-    private static Optional<Band> lastBelow(List<Row> rows, PartThickness thickness) {
-        return rows.stream()
-                .map(row -> row.key().band())
+    private static Optional<Band> lastBelow(List<Band> bands, PartThickness thickness) {
+        return bands.stream()
                 .filter(band -> band.to().compareTo(thickness) <= 0)
                 .reduce((lower, higher) -> higher);
     }
 
-    private static Optional<Band> firstAbove(List<Row> rows, PartThickness thickness) {
-        return rows.stream()
-                .map(row -> row.key().band())
+    private static Optional<Band> firstAbove(List<Band> bands, PartThickness thickness) {
+        return bands.stream()
                 .filter(band -> band.from().compareTo(thickness) > 0)
                 .findFirst();
     }

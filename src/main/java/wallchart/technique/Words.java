@@ -1,6 +1,6 @@
 package wallchart.technique;
 
-import java.math.BigDecimal;
+import wallchart.quantity.Decimals;
 
 /** How computed numbers are written in steps and refusals: four significant digits, no exponent. */
 final class Words {
@@ -11,21 +11,7 @@ final class Words {
 
     /** A computed number for reading. */
     static String number(double value) {
-        if (value == 0 || !Double.isFinite(value)) {
-            return value == 0 ? "0" : Double.toString(value);
-        }
-        if (value < 0) {
-            return "-" + number(-value);
-        }
-        int decimals = DIGITS - 1 - (int) Math.floor(Math.log10(value));
-        if (decimals <= 0) {
-            return Long.toString(Math.round(value));
-        }
-        if (decimals > 15) {
-            return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
-        }
-        long scaled = Math.round(value * POWERS_OF_TEN[decimals]);
-        return BigDecimal.valueOf(scaled, decimals).stripTrailingZeros().toPlainString();
+        return Decimals.significant(value, DIGITS);
     }
 
     /** A deviation in dB with its sign, to a hundredth: finer than any exposure is reproduced. */
@@ -38,8 +24,4 @@ final class Words {
     static String signed(double value) {
         return (value > 0 ? "+" : "") + number(value);
     }
-
-    private static final double[] POWERS_OF_TEN = {
-        1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
-    };
 }

@@ -21,13 +21,14 @@ final class Answers {
 
     /** The view as JSON, not to be stored on the way unless {@link #isKnown} says otherwise. */
     static void json(Context ctx, Object view) {
-        json(ctx, Json.bytes(view));
-    }
-
-    /** As {@link #json(Context, Object)}, already written. */
-    static void json(Context ctx, byte[] written) {
+        var written = Json.bytes(view);
         ctx.res().setContentType(JSON);
-        ctx.result(written);
+        ctx.res().setContentLength(written.length);
+        try {
+            ctx.res().getOutputStream().write(written);
+        } catch (IOException gone) {
+            LOG.debug("request {}: the caller is gone", Standing.id(ctx.req()), gone);
+        }
     }
 
     /**

@@ -2,24 +2,29 @@ package wallchart.web;
 
 import io.javalin.http.Context;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.function.Function;
 import wallchart.chart.ChartVersion;
 import wallchart.chart.VersionHead;
+import wallchart.technique.Refusal;
+import wallchart.technique.Technique;
+import wallchart.web.problem.Failures;
 import wallchart.web.problem.ProblemCode;
 import wallchart.web.problem.RequestRefused;
 import wallchart.web.request.Parameters;
 import wallchart.web.request.TechniqueRequest;
 import wallchart.web.view.RoomView;
+import wallchart.web.view.TechniqueView;
 
 /** Rooms, and what to set in them. */
 final class RoomPages {
 
     private final Services services;
-    private final TechniqueAnswers answers;
 
     RoomPages(Services services) {
         this.services = services;
-        this.answers = new TechniqueAnswers(services.rules());
     }
 
     void list(Context ctx) {
@@ -48,7 +53,14 @@ final class RoomPages {
         var asked = TechniqueRequest.read(ctx.queryString(), services.clock());
         var room = services.rooms().inForce(id, asked.at()).orElseThrow(() -> noChart(id, asked.at()));
         var chart = services.charts().inForce(id, asked.at()).orElseThrow(() -> noChart(id, asked.at()));
-        Answers.json(ctx, answers.of(room, chart, asked));
+        var technique = services.rules()
+                .answer(room, chart, asked.query(), LocalDate.ofInstant(asked.at(), ZoneOffset.UTC))
+                .either(Function.identity(), RoomPages::refuse);
+        Answers.json(ctx, TechniqueView.of(technique, asked.at()));
+    }
+
+    private static Technique refuse(Refusal refusal) {
+        throw new RequestRefused(Failures.of(refusal));
     }
 
     private static RequestRefused noChart(String room, Instant at) {

@@ -135,9 +135,13 @@ class QuantitiesTest {
 
     @Test
     void a_computed_value_is_cut_to_its_significant_digits() {
-        assertThat(Decimals.significant(1823.97, 4)).hasToString("1824");
-        assertThat(Decimals.significant(0.00012345, 3)).hasToString("0.000123");
-        assertThat(Decimals.significant(0, 3)).hasToString("0");
+        assertThat(Decimals.significant(1823.97, 4)).isEqualTo("1824");
+        assertThat(Decimals.significant(0.00012345, 3)).isEqualTo("0.000123");
+        assertThat(Decimals.significant(0, 3)).isEqualTo("0");
+        assertThat(Decimals.significant(-0.5, 3)).isEqualTo("-0.5");
+        assertThat(Decimals.significant(9.99996, 4)).isEqualTo("10");
+        assertThat(Decimals.significant(123456789, 4)).isEqualTo("123456789");
+        assertThat(Decimals.significant(1e-20, 4)).isEqualTo("0.00000000000000000001");
         assertThat(Decimals.plain(new BigDecimal("0E+3"))).isEqualTo("0");
     }
 }

@@ -47,7 +47,12 @@ final class QueryText {
     }
 
     private static boolean isPlain(String text) {
-        return text.chars().allMatch(c -> c >= ' ' && c < 127);
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) >= 127) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static String unescaped(String text) {

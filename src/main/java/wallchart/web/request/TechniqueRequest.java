@@ -13,9 +13,8 @@ import wallchart.technique.Query;
  *
  * @param query the question itself
  * @param at the instant it is asked for
- * @param isForAnInstant whether the caller named that instant; else it is now
  */
-public record TechniqueRequest(Query query, Instant at, boolean isForAnInstant) {
+public record TechniqueRequest(Query query, Instant at) {
 
     private static final Set<String> ONCE =
             Set.of("bodyPart", "projection", "thicknessCm", "patientGroup", "support", "sidCm", "sidIn", "grid", "at");
@@ -40,7 +39,7 @@ public record TechniqueRequest(Query query, Instant at, boolean isForAnInstant) 
         var at = parameters.find("at", Syntaxes.INSTANT);
         parameters.refuseMistakes();
         var query = new Query(bodyPart, projection, group, thickness, support, sid, grid, adjustments);
-        return new TechniqueRequest(query, at.orElseGet(clock::instant), at.isPresent());
+        return new TechniqueRequest(query, at.orElseGet(clock::instant));
     }
 
     private static Optional<Distance> sid(Parameters parameters) {

@@ -3,12 +3,11 @@ package wallchart.web.view;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import wallchart.chart.Adjustment;
 import wallchart.equipment.Grid;
 import wallchart.technique.Situation;
 
-/** What was asked, with what the row supplied where the question left it open; at is null for now. */
+/** What was asked, with what the row supplied where the question left it open; at is when it was asked for. */
 public record AskedView(
         String bodyPart,
         String projection,
@@ -20,7 +19,7 @@ public record AskedView(
         List<String> adjustments,
         Instant at) {
 
-    static AskedView of(Situation used, Optional<Instant> at) {
+    static AskedView of(Situation used, Instant at) {
         var examination = used.row().key().examination();
         return new AskedView(
                 examination.bodyPart(),
@@ -31,7 +30,7 @@ public record AskedView(
                 used.sid().centimetres(),
                 grid(used),
                 used.adjustments().stream().map(Adjustment::name).toList(),
-                at.orElse(null));
+                at);
     }
 
     static String grid(Situation used) {

@@ -14,6 +14,7 @@ import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import com.fasterxml.jackson.module.blackbird.BlackbirdModule;
 import java.io.IOException;
 import java.math.BigDecimal;
 import wallchart.quantity.Decimals;
@@ -59,6 +60,7 @@ public final class Json {
                 .build();
         return JsonMapper.builder(factory)
                 .addModule(new JavaTimeModule())
+                .addModule(new BlackbirdModule())
                 .addModule(numbers)
                 .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
                 .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
@@ -66,21 +68,17 @@ public final class Json {
                 .build();
     }
 
-    private static void write(BigDecimal value, JsonGenerator json) throws IOException {
-        json.writeNumber(Decimals.plain(value));
-    }
-
     private static final class PlainDecimal extends JsonSerializer<BigDecimal> {
         @Override
         public void serialize(BigDecimal value, JsonGenerator json, SerializerProvider provider) throws IOException {
-            write(value, json);
+            json.writeNumber(Decimals.plain(value));
         }
     }
 
     private static final class Computed extends JsonSerializer<Double> {
         @Override
         public void serialize(Double value, JsonGenerator json, SerializerProvider provider) throws IOException {
-            write(Decimals.significant(value, COMPUTED_DIGITS), json);
+            json.writeNumber(Decimals.significant(value, COMPUTED_DIGITS));
         }
     }
 }

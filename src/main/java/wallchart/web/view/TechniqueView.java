@@ -2,7 +2,6 @@ package wallchart.web.view;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import wallchart.technique.Step;
 import wallchart.technique.Technique;
@@ -26,8 +25,8 @@ public record TechniqueView(
     /** Before any rounding. */
     public record ExactView(double kV, double mAs) {}
 
-    /** @param at the instant asked for, where one was */
-    public static TechniqueView of(Technique technique, Optional<Instant> at) {
+    /** @param at the instant it holds for */
+    public static TechniqueView of(Technique technique, Instant at) {
         var used = technique.situation();
         return new TechniqueView(
                 used.room().id(),
