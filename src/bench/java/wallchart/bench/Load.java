@@ -1,15 +1,11 @@
 package wallchart.bench;
 
-import java.io.BufferedInputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
@@ -67,11 +63,11 @@ record Load(int port, int connections) {
         var micros = new Histogram(HIGHEST_MICROS, 3);
         try (var socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
             socket.setTcpNoDelay(true);
-            var in = new BufferedInputStream(socket.getInputStream(), 16_384);
+            var answer = new Answer(socket.getInputStream());
             for (int i = first; i < first + count; i++) {
                 long start = System.nanoTime();
-                send(socket.getOutputStream(), requests.apply(i));
-                int status = receive(in);
+                socket.getOutputStream().write(requests.apply(i));
+                int status = answer.receive();
                 micros.recordValue(Math.max(1, (System.nanoTime() - start) / 1000));
                 if (status != expectedStatus) {
                     throw new IllegalStateException("request " + i + " answered " + status);
@@ -81,49 +77,6 @@ record Load(int port, int connections) {
             throw new UncheckedIOException(failed);
         }
         return micros;
-    }
-
-    private static void send(OutputStream out, byte[] request) throws IOException {
-        out.write(request);
-        out.flush();
-    }
-
-    /** Reads one answer with a Content-Length, or in chunks, and gives its status. */
-    private static int receive(InputStream in) throws IOException {
-        var head = head(in);
-        int status = Integer.parseInt(head.get(0).split(" ")[1]);
-        int length = -1;
-        for (var line : head) {
-            if (line.regionMatches(true, 0, "content-length:", 0, 15)) {
-                length = Integer.parseInt(line.substring(15).strip());
-            }
-        }
-        if (length < 0) {
-            throw new IOException("an answer without Content-Length: " + head);
-        }
-        in.skipNBytes(length);
-        return status;
-    }
-
-    private static List<String> head(InputStream in) throws IOException {
-        var lines = new ArrayList<String>();
-        for (var line = line(in); !line.isEmpty(); line = line(in)) {
-            lines.add(line);
-        }
-        return lines;
-    }
-
-    private static String line(InputStream in) throws IOException {
-        var line = new StringBuilder(64);
-        for (int next = in.read(); next != '\n'; next = in.read()) {
-            if (next < 0) {
-                throw new IOException("the connection ended");
-            }
-            if (next != '\r') {
-                line.append((char) next);
-            }
-        }
-        return line.toString();
     }
 
     /** A GET request with a room token. */

@@ -36,7 +36,16 @@ public final class Decimals {
 
     /** The value as a person writes it: no exponent, no trailing zeros. */
     public static String plain(BigDecimal value) {
-        return withoutTrailingZeros(value.toPlainString());
+        var kept = value.toString(); // which a BigDecimal works out once, unlike toPlainString
+        var digits = kept.indexOf('E') < 0 ? kept : value.toPlainString();
+        if (digits.indexOf('.') < 0) {
+            return digits;
+        }
+        int end = digits.length();
+        while (digits.charAt(end - 1) == '0') {
+            end--;
+        }
+        return digits.substring(0, digits.charAt(end - 1) == '.' ? end - 1 : end);
     }
 
     /**
@@ -53,33 +62,27 @@ public final class Decimals {
         if (value == 0 || !Double.isFinite(value)) {
             return value == 0 ? "0" : Double.toString(value);
         }
-        int decimals = digits - 1 - (int) Math.floor(Math.log10(value));
-        if (decimals <= 0 && value < POWERS_OF_TEN[POWERS_OF_TEN.length - 1]) {
-            return Long.toString(Math.round(value));
-        }
-        if (decimals <= 0 || decimals >= POWERS_OF_TEN.length) {
-            return plain(BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP)));
-        }
-        return withoutTrailingZeros(pointed(Math.round(value * POWERS_OF_TEN[decimals]), decimals));
+        int decimals = Math.max(0, digits - 1 - (int) Math.floor(Math.log10(value)));
+        boolean exact = decimals < POWERS_OF_TEN.length && value < POWERS_OF_TEN[POWERS_OF_TEN.length - 1];
+        return exact
+                ? shifted(Math.round(value * POWERS_OF_TEN[decimals]), decimals)
+                : plain(BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP)));
     }
 
-    private static String pointed(long scaled, int decimals) {
-        var digits = Long.toString(scaled);
-        int whole = digits.length() - decimals;
-        return whole > 0
-                ? digits.substring(0, whole) + "." + digits.substring(whole)
-                : "0." + "0".repeat(-whole) + digits;
-    }
-
-    private static String withoutTrailingZeros(String digits) {
-        if (digits.indexOf('.') < 0) {
-            return digits;
+    /** So many units of the last of so many decimals, without trailing zeros. */
+    private static String shifted(long units, int decimals) {
+        while (decimals > 0 && units % 10 == 0) {
+            units /= 10;
+            decimals--;
         }
-        int end = digits.length();
-        while (digits.charAt(end - 1) == '0') {
-            end--;
+        if (decimals == 0) {
+            return Long.toString(units);
         }
-        return digits.substring(0, digits.charAt(end - 1) == '.' ? end - 1 : end);
+        var written = new StringBuilder(20).append(units);
+        while (written.length() <= decimals) {
+            written.insert(0, '0');
+        }
+        return written.insert(written.length() - decimals, '.').toString();
     }
 
     private static final double[] POWERS_OF_TEN = {

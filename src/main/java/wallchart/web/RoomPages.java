@@ -50,11 +50,12 @@ final class RoomPages {
     /** The main job. */
     void technique(Context ctx) {
         var id = RoomInPath.find(ctx, services.rooms()).id();
-        var asked = TechniqueRequest.read(ctx.queryString(), services.clock());
-        var room = services.rooms().inForce(id, asked.at()).orElseThrow(() -> noChart(id, asked.at()));
-        var chart = services.charts().inForce(id, asked.at()).orElseThrow(() -> noChart(id, asked.at()));
+        var asked = TechniqueRequest.read(ctx.queryString());
+        var at = asked.at().orElseGet(services.clock()::instant);
+        var room = services.rooms().inForce(id, at).orElseThrow(() -> noChart(id, at));
+        var chart = services.charts().inForce(id, at).orElseThrow(() -> noChart(id, at));
         var technique = services.rules()
-                .answer(room, chart, asked.query(), LocalDate.ofInstant(asked.at(), ZoneOffset.UTC))
+                .answer(room, chart, asked.query(), LocalDate.ofInstant(at, ZoneOffset.UTC))
                 .either(Function.identity(), RoomPages::refuse);
         Answers.json(ctx, TechniqueView.of(technique, asked.at()));
     }

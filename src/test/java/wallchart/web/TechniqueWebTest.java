@@ -135,7 +135,7 @@ class TechniqueWebTest {
     @Test
     void an_answer_follows_the_question_the_day_and_the_version() {
         var question = "bodyPart=LSPINE&projection=ap&thicknessCm=19.5";
-        ask(question).body("asked.at", equalTo("2026-03-02T08:00:00Z"));
+        ask(question).body("asked.at", nullValue());
         ask(question + "&adjust=lytic").body("set.mAs", not(equalTo(20)));
         SERVICE.clock().set("2027-03-01T08:00:00Z");
         ask(question).body("cautions", hasItem(containsString("due for review on 2027-02-02")));

@@ -1,6 +1,5 @@
 package wallchart.web.request;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
@@ -12,9 +11,9 @@ import wallchart.technique.Query;
  * What a room asks, read from the query of its address.
  *
  * @param query the question itself
- * @param at the instant it is asked for
+ * @param at the instant it is asked for; absent for now
  */
-public record TechniqueRequest(Query query, Instant at) {
+public record TechniqueRequest(Query query, Optional<Instant> at) {
 
     private static final Set<String> ONCE =
             Set.of("bodyPart", "projection", "thicknessCm", "patientGroup", "support", "sidCm", "sidIn", "grid", "at");
@@ -24,9 +23,8 @@ public record TechniqueRequest(Query query, Instant at) {
      * Reads the query.
      *
      * @param text the query of the address, not decoded; null for none
-     * @param clock for the instant where none is asked for
      */
-    public static TechniqueRequest read(String text, Clock clock) {
+    public static TechniqueRequest read(String text) {
         var parameters = Parameters.of(text, ONCE, OFTEN);
         var bodyPart = parameters.require("bodyPart", Syntaxes.BODY_PART);
         var projection = parameters.require("projection", Syntaxes.SLUG);
@@ -39,7 +37,7 @@ public record TechniqueRequest(Query query, Instant at) {
         var at = parameters.find("at", Syntaxes.INSTANT);
         parameters.refuseMistakes();
         var query = new Query(bodyPart, projection, group, thickness, support, sid, grid, adjustments);
-        return new TechniqueRequest(query, at.orElseGet(clock::instant));
+        return new TechniqueRequest(query, at);
     }
 
     private static Optional<Distance> sid(Parameters parameters) {

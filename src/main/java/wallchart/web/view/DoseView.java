@@ -6,10 +6,10 @@ import wallchart.technique.ReferenceLevel;
 
 /** What the technique costs at the skin: an estimate for the technique, never a record of a patient's dose. */
 public record DoseView(
-        double incidentAirKermaMicroGy,
-        double entranceAirKermaMicroGy,
-        double backscatterFactor,
-        double focusSkinDistanceCm,
+        Double incidentAirKermaMicroGy,
+        Double entranceAirKermaMicroGy,
+        Double backscatterFactor,
+        Double focusSkinDistanceCm,
         BigDecimal forMAs,
         boolean upperBound,
         String outputSource,

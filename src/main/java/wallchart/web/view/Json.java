@@ -22,6 +22,8 @@ import wallchart.quantity.Decimals;
 /**
  * How this interface writes and reads JSON: what people set as plain decimals without trailing zeros, what physics computes to
  * six significant digits, instants in UTC; unknown and repeated members are refused.
+ *
+ * <p>A view declares computed numbers as {@code Double}: a primitive would be read by reflection each time.
  */
 public final class Json {
 
@@ -51,8 +53,7 @@ public final class Json {
     private static JsonMapper mapper() {
         var numbers = new SimpleModule("numbers")
                 .addSerializer(BigDecimal.class, new PlainDecimal())
-                .addSerializer(Double.class, new Computed())
-                .addSerializer(double.class, new Computed());
+                .addSerializer(Double.class, new Computed());
         var factory = JsonFactory.builder()
                 .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                 .streamReadConstraints(

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import wallchart.technique.ConsoleSetting;
 import wallchart.technique.Technique;
 
-/** What a person sets: stations of this console, and what belongs beside them. */
+/** What a person sets: stations of this console, and what goes with them; receptor and filter stand in the row. */
 public sealed interface SettingView {
 
     /** A manual exposure. */
@@ -16,23 +16,11 @@ public sealed interface SettingView {
             String focalSpot,
             BigDecimal sidCm,
             String grid,
-            String support,
-            String receptor,
-            String addedFiltration,
-            double heatUnits)
+            Double heatUnits)
             implements SettingView {}
 
     /** An exposure that the AEC ends. */
-    record Automatic(
-            BigDecimal kV,
-            AecView aec,
-            String focalSpot,
-            BigDecimal sidCm,
-            String grid,
-            String support,
-            String receptor,
-            String addedFiltration,
-            double heatUnits)
+    record Automatic(BigDecimal kV, AecView aec, String focalSpot, BigDecimal sidCm, String grid, Double heatUnits)
             implements SettingView {}
 
     static SettingView of(Technique technique) {
@@ -51,9 +39,6 @@ public sealed interface SettingView {
                 set.focalSpot().slug(),
                 used.sid().centimetres(),
                 AskedView.grid(used),
-                used.support().kind().slug(),
-                used.receptor().id(),
-                used.row().setting().addedFiltration().toString(),
                 technique.heatUnits());
     }
 
@@ -65,9 +50,6 @@ public sealed interface SettingView {
                 set.focalSpot().slug(),
                 used.sid().centimetres(),
                 AskedView.grid(used),
-                used.support().kind().slug(),
-                used.receptor().id(),
-                used.row().setting().addedFiltration().toString(),
                 technique.heatUnits());
     }
 }

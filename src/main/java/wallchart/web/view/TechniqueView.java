@@ -2,6 +2,7 @@ package wallchart.web.view;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import wallchart.technique.Step;
 import wallchart.technique.Technique;
@@ -14,19 +15,26 @@ public record TechniqueView(
         AskedView asked,
         ExactView exact,
         SettingView set,
-        double roundingDeviation,
-        List<Step> steps,
+        Double roundingDeviation,
+        List<StepView> steps,
         DoseView dose,
         List<String> cautions) {
 
     private static final String NO_DOSE =
             "no dose estimate: the beam model does not reach this tube voltage or filtration";
 
-    /** Before any rounding. */
-    public record ExactView(double kV, double mAs) {}
+    /** One step of the derivation. */
+    public record StepView(String rule, String text, Double kV, Double mAs) {
+        static StepView of(Step step) {
+            return new StepView(step.rule(), step.text(), step.kV(), step.mAs());
+        }
+    }
 
-    /** @param at the instant it holds for */
-    public static TechniqueView of(Technique technique, Instant at) {
+    /** Before any rounding. */
+    public record ExactView(Double kV, Double mAs) {}
+
+    /** @param at the instant asked for, where one was */
+    public static TechniqueView of(Technique technique, Optional<Instant> at) {
         var used = technique.situation();
         return new TechniqueView(
                 used.room().id(),
@@ -36,7 +44,7 @@ public record TechniqueView(
                 new ExactView(technique.exact().kV(), technique.exact().mAs()),
                 SettingView.of(technique),
                 technique.roundingDeviation(),
-                technique.steps(),
+                technique.steps().stream().map(StepView::of).toList(),
                 technique.dose().map(DoseView::of).orElse(null),
                 cautions(technique));
     }
