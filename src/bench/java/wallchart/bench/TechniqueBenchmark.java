@@ -86,6 +86,6 @@ public class TechniqueBenchmark {
                 installed.inForce(id, now).orElseThrow(),
                 charts.inForce(id, now).orElseThrow(),
                 query,
-                TODAY);
+                DAY);
     }
 }
