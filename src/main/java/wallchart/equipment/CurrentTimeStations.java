@@ -11,7 +11,7 @@ import wallchart.quantity.CurrentTimeProduct;
 public record CurrentTimeStations(List<CurrentTimeProduct> stations) {
 
     private static final CurrentTimeProduct LARGEST_SENSIBLE = CurrentTimeProduct.milliampereSeconds(2000);
-    /** Two ratios closer than this are the same: a tie, or a bound that is met. */
+    /** Two ratios closer than this are the same: a tie. */
     private static final double TIE = 1e-12;
     /** With one station only: half an R10 step, as a factor. */
     private static final double HALF_R10_STEP = Math.pow(10, 0.05);
@@ -52,14 +52,6 @@ public record CurrentTimeStations(List<CurrentTimeProduct> stations) {
             lower = station;
         }
         return lower;
-    }
-
-    /** The smallest station that is not under a computed current-time product; the largest where none is. */
-    public CurrentTimeProduct atLeast(double mAs) {
-        return stations.stream()
-                .filter(station -> station.inMilliampereSeconds() >= mAs * (1 - TIE))
-                .findFirst()
-                .orElse(largest());
     }
 
     /** Whether a computed current-time product lies beyond the largest station by more than half a step. */
