@@ -1,10 +1,7 @@
 package wallchart;
 
 import java.time.Clock;
-import java.util.stream.Collectors;
-import wallchart.chart.ChartRules;
 import wallchart.chart.Charts;
-import wallchart.chart.RequiredFields;
 import wallchart.equipment.Rooms;
 import wallchart.people.People;
 import wallchart.people.SignInSettings;
@@ -37,7 +34,7 @@ public final class Application implements AutoCloseable {
     public static Application start(Settings settings, Database database, Clock clock) {
         try {
             var rooms = new Rooms(database);
-            var charts = new Charts(database, rooms, chartRules(settings));
+            var charts = new Charts(database, rooms, settings.chartRules());
             var people = people(settings, database);
             var technique = new TechniqueRules(BeamPhysics.load(), settings.referenceLevels());
             var services = new Services(rooms, charts, people, technique, clock);
@@ -57,15 +54,6 @@ public final class Application implements AutoCloseable {
                         settings.session().absolute(),
                         standard.wrongPasswords(),
                         standard.window()));
-    }
-
-    static ChartRules chartRules(Settings settings) {
-        var ruleSets = settings.chart().requiredFields().stream()
-                .map(id -> RequiredFields.find(id)
-                        .orElseThrow(() -> new BadSettings("chart.requiredFields: \"" + id
-                                + "\" is no rule set known here: see config/site.example.yaml")))
-                .collect(Collectors.toUnmodifiableSet());
-        return new ChartRules(settings.patientGroups(), ruleSets);
     }
 
     private static WebSettings webSettings(Settings settings) {

@@ -39,7 +39,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        var rules = Application.chartRules(config.settings());
+        var rules = config.settings().chartRules();
         boolean blocked = false;
         for (var files : new DepartmentFolder(folder).rooms()) {
             blocked |= check(files, rules);
@@ -61,7 +61,7 @@ final class CheckCommand implements Callable<Integer> {
             findings.addAll(ChartCheck.check(version.reading().content(), room, rules));
             findings.forEach(finding -> say(version.name() + ": " + finding));
             say(version.name() + ": " + version.reading().content().rows().size() + " rows, " + summary(findings));
-            blocked |= findings.stream().anyMatch(Finding::isBlocking);
+            blocked |= ChartCheck.blocks(findings);
         }
         return blocked;
     }

@@ -6,7 +6,6 @@ import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
@@ -99,15 +98,6 @@ final class DemoCommand implements Callable<Integer> {
             if (jar != null) {
                 jar.close();
             }
-        }
-    }
-
-    /** Whether a folder can be made where the demo wants its database. */
-    static void makeFolder(Path folder) {
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException failed) {
-            throw new Refused(folder + " cannot be made: " + failed.getMessage());
         }
     }
 }

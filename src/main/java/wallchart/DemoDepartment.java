@@ -61,7 +61,7 @@ final class DemoDepartment {
     }
 
     Application start(Clock clock) {
-        DemoCommand.makeFolder(folder);
+        makeFolder();
         if (!keep) {
             removeOldDatabase();
         }
@@ -72,6 +72,14 @@ final class DemoDepartment {
             fill(database, people);
         }
         return Application.start(settings, database, clock);
+    }
+
+    private void makeFolder() {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException failed) {
+            throw new Refused(folder + " cannot be made: " + failed.getMessage());
+        }
     }
 
     private void removeOldDatabase() {
@@ -89,7 +97,7 @@ final class DemoDepartment {
             var files = new DepartmentFolder(data);
             var byName = addPeople(people, files.people());
             var rooms = files.rooms();
-            new DepartmentLoader(database, Application.chartRules(settings), line -> {}).loadHistory(rooms, byName);
+            new DepartmentLoader(database, settings.chartRules(), line -> {}).loadHistory(rooms, byName);
             rooms.forEach(room -> people.issueDemonstrationToken(BY, room.room()));
         } catch (RuntimeException failed) {
             database.close();

@@ -11,8 +11,8 @@ final class FreePort {
 
     /** @throws Refusals.Refused naming the address and the next step */
     static void require(Settings.Server server) {
-        try (var socket = new ServerSocket(server.port(), 1, InetAddress.getByName(server.host()))) {
-            socket.setReuseAddress(true);
+        try {
+            new ServerSocket(server.port(), 1, InetAddress.getByName(server.host())).close();
         } catch (IOException taken) {
             throw new Refusals.Refused("cannot listen on " + server.host() + " port " + server.port() + ": "
                     + taken.getMessage() + "; stop what uses it, or set server.port");

@@ -41,7 +41,7 @@ final class LoadCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         var settings = config.settings();
-        var rules = Application.chartRules(settings);
+        var rules = settings.chartRules();
         var rooms = new DepartmentFolder(folder).rooms();
         var out = spec.commandLine().getOut();
         return SiteDatabase.with(settings, database -> {

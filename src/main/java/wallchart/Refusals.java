@@ -2,6 +2,7 @@ package wallchart;
 
 import org.slf4j.LoggerFactory;
 import wallchart.store.StoreException;
+import wallchart.web.PortInUse;
 
 /** How a command that cannot go on says so: one line with the reason and the next step. */
 final class Refusals {
@@ -18,8 +19,10 @@ final class Refusals {
     private Refusals() {}
 
     static String oneLine(Throwable failure) {
-        boolean expected =
-                failure instanceof Refused || failure instanceof BadSettings || failure instanceof StoreException;
+        boolean expected = failure instanceof Refused
+                || failure instanceof BadSettings
+                || failure instanceof StoreException
+                || failure instanceof PortInUse;
         if (!expected) {
             LoggerFactory.getLogger(Main.class).error("the command failed", failure);
         }

@@ -23,7 +23,6 @@ final class ServeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         var settings = config.settings();
-        Application.chartRules(settings);
         FreePort.require(settings.server());
         var application = Application.start(settings, SiteDatabase.open(settings), Clock.systemUTC());
         spec.commandLine()

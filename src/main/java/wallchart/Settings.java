@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import wallchart.chart.ChartRules;
 import wallchart.chart.PatientGroup;
+import wallchart.chart.RequiredFields;
 import wallchart.technique.ReferenceLevel;
 
 /**
@@ -83,7 +85,7 @@ public record Settings(
      * @param requiredFields rule sets whose fields every row must fill; may be empty
      * @param reviewAfterMonths months from publishing to the next review, 1 to 60
      */
-    public record ChartPart(Set<String> requiredFields, int reviewAfterMonths) {
+    public record ChartPart(Set<RequiredFields> requiredFields, int reviewAfterMonths) {
         private static final int MOST = 60;
 
         public ChartPart {
@@ -126,6 +128,16 @@ public record Settings(
                 referenceLevels.stream()
                         .map(level -> level.bodyPart() + " " + level.projection() + " " + level.patientGroup())
                         .toList());
+        rules(patientGroups, chart);
+    }
+
+    /** What the site chose for all its charts; the groups have been found fit for it. */
+    public ChartRules chartRules() {
+        return rules(patientGroups, chart);
+    }
+
+    private static ChartRules rules(List<PatientGroup> groups, ChartPart chart) {
+        return new ChartRules(groups, chart.requiredFields());
     }
 
     private static void requireDistinct(String key, List<String> names) {

@@ -2,14 +2,15 @@ package wallchart;
 
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import wallchart.SettingsDocument.GroupPart;
 import wallchart.SettingsDocument.LevelPart;
 import wallchart.chart.PatientGroup;
+import wallchart.chart.RequiredFields;
 import wallchart.document.DocumentReading;
 import wallchart.document.Documents;
 import wallchart.technique.ReferenceLevel;
@@ -94,8 +95,16 @@ final class SettingsFile {
         return part == null
                 ? standard
                 : new Settings.ChartPart(
-                        part.requiredFields() == null ? standard.requiredFields() : Set.copyOf(part.requiredFields()),
+                        part.requiredFields() == null ? standard.requiredFields() : ruleSets(part.requiredFields()),
                         or(part.reviewAfterMonths(), standard.reviewAfterMonths()));
+    }
+
+    private static Set<RequiredFields> ruleSets(List<String> slugs) {
+        return slugs.stream()
+                .map(slug -> RequiredFields.find(slug)
+                        .orElseThrow(() -> new IllegalArgumentException("requiredFields: \"" + slug
+                                + "\" is no rule set known here: see config/site.example.yaml")))
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     private Settings.SessionPart session(SettingsDocument.SessionPart part) {
@@ -116,9 +125,7 @@ final class SettingsFile {
     }
 
     private static PatientGroup group(GroupPart part) {
-        var basis = Arrays.stream(PatientGroup.Basis.values())
-                .filter(value -> value.slug().equals(part.by()))
-                .findFirst()
+        var basis = PatientGroup.Basis.find(required("by", part.by()))
                 .orElseThrow(
                         () -> new IllegalArgumentException("by is \"" + part.by() + "\": write age, weight or size"));
         return new PatientGroup(required("id", part.id()), required("label", part.label()), basis);

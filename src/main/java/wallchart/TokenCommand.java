@@ -9,6 +9,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import wallchart.Refusals.Refused;
 import wallchart.equipment.Rooms;
+import wallchart.people.People;
+import wallchart.people.RoomToken;
 import wallchart.store.Actor;
 
 /** Tokens of a site's room workstations. */
@@ -41,11 +43,19 @@ final class TokenCommand implements Runnable {
             if (new Rooms(database).find(room).isEmpty()) {
                 throw new Refused("there is no room \"" + room + "\": load its equipment first");
             }
-            var issued = Application.people(config.settings(), database).issueRoomToken(BY, room, label);
+            var issued = issue(Application.people(config.settings(), database), room, label);
             say("token " + issued.token().id() + " for room " + room + ", shown only now:");
             say(issued.secret());
             return 0;
         });
+    }
+
+    private static RoomToken.Issued issue(People people, String room, String label) {
+        try {
+            return people.issueRoomToken(BY, room, label);
+        } catch (IllegalArgumentException unusable) {
+            throw new Refused(unusable.getMessage());
+        }
     }
 
     @Command(name = "list", description = "Lists the tokens, never their secrets.", mixinStandardHelpOptions = true)

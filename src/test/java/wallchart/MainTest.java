@@ -14,6 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import wallchart.equipment.Rooms;
+import wallchart.store.Actor;
 
 /** The command line: help, exit codes, and one clear line for everything that stops it. */
 class MainTest {
@@ -79,6 +81,37 @@ class MainTest {
 
         assertThat(ended.exitCode()).isEqualTo(1);
         assertThat(ended.err().lines()).singleElement().asString().contains("\"somewhere-1\" is no rule set");
+    }
+
+    @Test
+    void patient_groups_without_adults_stop_the_start_with_one_line() throws IOException {
+        var config = Files.writeString(
+                folder.resolve("site.yaml"), "patientGroups: [{id: child, label: 1 to 5 years, by: age}]");
+
+        var ended = run("serve", "--config", config.toString());
+
+        assertThat(ended.exitCode()).isEqualTo(1);
+        assertThat(ended.err().lines())
+                .singleElement()
+                .asString()
+                .startsWith("wallchart: " + config + ": patient groups: \"adult\" is missing");
+    }
+
+    @Test
+    void a_token_without_a_usable_label_is_refused_with_one_line() throws IOException {
+        var config = Files.writeString(
+                folder.resolve("site.yaml"),
+                "database: {url: \"jdbc:h2:file:" + folder + "/data\", passwordFile: " + folder + "/password}");
+        try (var database = SiteDatabase.open(SettingsFile.read(config))) {
+            var files = new DepartmentFolder(Path.of("demo-data")).rooms().get(0);
+            new Rooms(database).install(Actor.system("test"), files.equipment());
+        }
+
+        var ended = run("token", "issue", "--config", config.toString(), "r1", "--label", " ");
+
+        assertThat(ended.exitCode()).isEqualTo(1);
+        assertThat(ended.err().lines())
+                .containsExactly("wallchart: label of a room token must be one line of 1 to 120 characters");
     }
 
     @Test

@@ -1,16 +1,12 @@
 package wallchart.chart;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.erdtman.jcs.JsonCanonicalizer;
+import wallchart.store.CanonicalJson;
 
 /**
  * The digest that a version's signature stands for: SHA-256 over the canonical JSON (RFC 8785) of room, number, rows and
@@ -19,22 +15,15 @@ import org.erdtman.jcs.JsonCanonicalizer;
  * <p>A row is an object of its fields as {@link RowFields} names and writes them, numbers as decimal strings, empty fields left
  * out; so any language computes the same digest without knowing how this one keeps numbers.
  */
-public final class ContentDigest {
+final class ContentDigest {
 
     private static final JsonMapper MAPPER = new JsonMapper();
 
     private ContentDigest() {}
 
     /** {@code sha256:} and 64 hex digits. */
-    public static String of(String room, int number, ChartContent content) {
-        try {
-            var bytes = canonical(room, number, content).getBytes(StandardCharsets.UTF_8);
-            return "sha256:"
-                    + HexFormat.of()
-                            .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException(impossible);
-        }
+    static String of(String room, int number, ChartContent content) {
+        return canonical(room, number, content).digest();
     }
 
     /**
@@ -42,7 +31,7 @@ public final class ContentDigest {
      *
      * @throws IllegalArgumentException if a text of the content could be written in more than one way
      */
-    static String canonical(String room, int number, ChartContent content) {
+    static CanonicalJson canonical(String room, int number, ChartContent content) {
         var json = Map.of(
                 "room", room,
                 "number", String.valueOf(number),
@@ -55,8 +44,8 @@ public final class ContentDigest {
                                 .map(adjustment -> written(RowFields.of(adjustment)))
                                 .toList());
         try {
-            return new JsonCanonicalizer(MAPPER.writeValueAsString(json)).getEncodedString();
-        } catch (IOException impossible) {
+            return CanonicalJson.of(MAPPER.writeValueAsString(json));
+        } catch (JsonProcessingException impossible) {
             throw new UncheckedIOException(impossible);
         }
     }

@@ -4,7 +4,7 @@ import wallchart.equipment.FocalSpot;
 import wallchart.equipment.Generator;
 import wallchart.equipment.Room;
 import wallchart.quantity.CurrentTimeProduct;
-import wallchart.quantity.TubeCurrent;
+import wallchart.quantity.ExposureTime;
 import wallchart.quantity.TubeVoltage;
 
 /** Whether the tube has the row's focal spot, and whether that bears a manual row's exposure at some tube current. */
@@ -28,8 +28,11 @@ final class LoadingChecks {
 
     private static void check(
             RowFindings findings, Generator generator, FocalSpot spot, TubeVoltage kV, CurrentTimeProduct mAs) {
-        boolean possible = generator.mA().stations().stream()
-                .anyMatch(mA -> bears(findings.setting(), generator, spot, kV, mA, milliseconds(mAs, mA)));
+        boolean possible = generator
+                .largestCurrent(spot, kV, mAs)
+                .map(mAs::timeAt)
+                .filter(time -> isWithin(findings.setting(), time))
+                .isPresent();
         if (!possible) {
             var longest = findings.setting()
                     .longestTime()
@@ -44,16 +47,9 @@ final class LoadingChecks {
         }
     }
 
-    private static boolean bears(
-            RowSetting setting, Generator generator, FocalSpot spot, TubeVoltage kV, TubeCurrent mA, double ms) {
-        boolean longEnough = ms >= generator.shortestTime().inMilliseconds();
-        boolean shortEnough = setting.longestTime()
-                .map(longest -> ms <= longest.inMilliseconds())
+    private static boolean isWithin(RowSetting setting, ExposureTime time) {
+        return setting.longestTime()
+                .map(longest -> time.compareTo(longest) <= 0)
                 .orElse(true);
-        return longEnough && shortEnough && spot.bears(kV, mA, ms);
-    }
-
-    private static double milliseconds(CurrentTimeProduct mAs, TubeCurrent mA) {
-        return mAs.inMilliampereSeconds() * 1000 / mA.inMilliamperes();
     }
 }

@@ -1,6 +1,8 @@
 package wallchart.chart;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import wallchart.equipment.Slugs;
 
 /**
@@ -24,6 +26,13 @@ public record PatientGroup(String id, String label, Basis by) {
         /** The word used in files and answers. */
         public String slug() {
             return name().toLowerCase(Locale.ROOT);
+        }
+
+        /** The basis of that slug. */
+        public static Optional<Basis> find(String slug) {
+            return Arrays.stream(values())
+                    .filter(basis -> basis.slug().equals(slug))
+                    .findFirst();
         }
     }
 

@@ -86,9 +86,7 @@ final class PlaceChecks {
     private static void checkFocusSkinDistance(RowFindings findings, Support support) {
         var sid = findings.setting().sid();
         var thickest = findings.row().key().band().to();
-        var left = sid.centimetres()
-                .subtract(thickest.centimetres())
-                .subtract(support.receptorGap().centimetres());
+        var left = support.focusSkinCentimetres(sid, thickest);
         if (left.signum() <= 0) {
             findings.blocking(
                     "sidCm",

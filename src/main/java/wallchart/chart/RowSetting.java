@@ -2,6 +2,7 @@ package wallchart.chart;
 
 import java.util.Optional;
 import wallchart.equipment.FocalSpotName;
+import wallchart.equipment.VoltageStations;
 import wallchart.quantity.Distance;
 import wallchart.quantity.ExposureTime;
 import wallchart.quantity.FieldSize;
@@ -33,4 +34,19 @@ public record RowSetting(
         Optional<Integer> targetExposureIndex,
         ThicknessMethod thicknessMethod,
         Optional<VoltageWindow> kVWindow,
-        Optional<ExposureTime> longestTime) {}
+        Optional<ExposureTime> longestTime) {
+
+    /** The lowest kV that the row may be moved to on a console; over the highest where its window lies beyond the console. */
+    public double lowestKilovolts(VoltageStations console) {
+        double lowest = console.lowest().inKilovolts();
+        return kVWindow.map(window -> Math.max(window.from().inKilovolts(), lowest))
+                .orElse(lowest);
+    }
+
+    /** The highest kV that the row may be moved to on a console. */
+    public double highestKilovolts(VoltageStations console) {
+        double highest = console.highest().inKilovolts();
+        return kVWindow.map(window -> Math.min(window.to().inKilovolts(), highest))
+                .orElse(highest);
+    }
+}

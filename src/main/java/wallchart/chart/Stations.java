@@ -14,15 +14,9 @@ record Stations(Generator generator) {
 
     /** The kV station within the row's window; empty where the window holds none. */
     Optional<TubeVoltage> voltage(RowSetting setting) {
-        double from = setting.kVWindow()
-                .map(VoltageWindow::from)
-                .orElse(generator.kV().lowest())
-                .inKilovolts();
-        double to = setting.kVWindow()
-                .map(VoltageWindow::to)
-                .orElse(generator.kV().highest())
-                .inKilovolts();
-        return generator.kV().nearest(setting.kV().inKilovolts(), from, to);
+        var stations = generator.kV();
+        return stations.nearest(
+                setting.kV().inKilovolts(), setting.lowestKilovolts(stations), setting.highestKilovolts(stations));
     }
 
     /** The mAs station, the row's mAs brought to that kV first; empty for an AEC row. */

@@ -17,7 +17,7 @@ final class VersionStore {
     /** The unique constraint that lets one of two rivals win. */
     static final String NUMBER_TAKEN = "chart_version_number_unique";
 
-    private static final String COLUMNS = "SELECT room, number, digest, title, reason, in_force_from, review_due,"
+    private static final String SELECT = "SELECT room, number, digest, title, reason, in_force_from, review_due,"
             + " signed_by, printed_name, role, signed_at, meaning FROM chart_version";
 
     /** Rooms that have a version, by ascending id. */
@@ -31,7 +31,7 @@ final class VersionStore {
     /** Heads of one room, oldest first. */
     List<VersionHead> list(ReadTx tx, String room) {
         return tx.handle()
-                .createQuery(COLUMNS + " WHERE room = :room ORDER BY number")
+                .createQuery(SELECT + " WHERE room = :room ORDER BY number")
                 .bind("room", room)
                 .map(VersionStore::head)
                 .list();
@@ -39,7 +39,7 @@ final class VersionStore {
 
     Optional<VersionHead> findNewest(ReadTx tx, String room) {
         return tx.handle()
-                .createQuery(COLUMNS + " WHERE room = :room ORDER BY number DESC FETCH FIRST 1 ROW ONLY")
+                .createQuery(SELECT + " WHERE room = :room ORDER BY number DESC FETCH FIRST 1 ROW ONLY")
                 .bind("room", room)
                 .map(VersionStore::head)
                 .findOne();

@@ -11,7 +11,7 @@ import wallchart.quantity.CurrentTimeProduct;
 public record CurrentTimeStations(List<CurrentTimeProduct> stations) {
 
     private static final CurrentTimeProduct LARGEST_SENSIBLE = CurrentTimeProduct.milliampereSeconds(2000);
-    /** Two ratios closer than this are the same: a tie, or a bound that is met. */
+    /** Two ratios closer than this are the same: a tie. */
     private static final double TIE = 1e-12;
     /** With one station only: half an R10 step, as a factor. */
     private static final double HALF_R10_STEP = Math.pow(10, 0.05);

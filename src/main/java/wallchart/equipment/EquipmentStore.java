@@ -7,24 +7,25 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.statement.StatementContext;
+import wallchart.store.CanonicalJson;
 import wallchart.store.ReadTx;
 import wallchart.store.Tx;
 
 /** The table of equipment revisions. */
 final class EquipmentStore {
 
-    private static final String COLUMNS =
-            "SELECT revision, document, digest, in_force_from, installed_by" + " FROM equipment_revision";
+    private static final String SELECT =
+            "SELECT revision, document, digest, in_force_from, installed_by FROM equipment_revision";
 
-    void add(Tx tx, String room, int revision, String document) {
+    void add(Tx tx, String room, int revision, CanonicalJson document) {
         tx.handle()
                 .createUpdate("INSERT INTO equipment_revision"
                         + " (room, revision, document, digest, in_force_from, installed_by)"
                         + " VALUES (:room, :revision, :document, :digest, :at, :by)")
                 .bind("room", room)
                 .bind("revision", revision)
-                .bind("document", document)
-                .bind("digest", EquipmentEncoding.digest(document))
+                .bind("document", document.text())
+                .bind("digest", document.digest())
                 .bind("at", tx.at())
                 .bind("by", tx.by().name())
                 .execute();
@@ -41,7 +42,7 @@ final class EquipmentStore {
     /** Revisions of one room, oldest first. */
     List<RoomRevision> list(ReadTx tx, String room) {
         return tx.handle()
-                .createQuery(COLUMNS + " WHERE room = :room ORDER BY revision")
+                .createQuery(SELECT + " WHERE room = :room ORDER BY revision")
                 .bind("room", room)
                 .map(EquipmentStore::revision)
                 .list();
@@ -49,7 +50,7 @@ final class EquipmentStore {
 
     Optional<RoomRevision> findNewest(ReadTx tx, String room) {
         return tx.handle()
-                .createQuery(COLUMNS + " WHERE room = :room ORDER BY revision DESC FETCH FIRST 1 ROW ONLY")
+                .createQuery(SELECT + " WHERE room = :room ORDER BY revision DESC FETCH FIRST 1 ROW ONLY")
                 .bind("room", room)
                 .map(EquipmentStore::revision)
                 .findOne();
@@ -57,7 +58,7 @@ final class EquipmentStore {
 
     Optional<RoomRevision> findInForce(ReadTx tx, String room, Instant at) {
         return tx.handle()
-                .createQuery(COLUMNS + " WHERE room = :room AND in_force_from <= :at"
+                .createQuery(SELECT + " WHERE room = :room AND in_force_from <= :at"
                         + " ORDER BY revision DESC FETCH FIRST 1 ROW ONLY")
                 .bind("room", room)
                 .bind("at", at)

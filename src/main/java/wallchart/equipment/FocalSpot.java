@@ -59,9 +59,9 @@ public record FocalSpot(FocalSpotName name, BigDecimal nominalValue, List<Rating
      * Power allowed at an exposure time: that of the shortest tabulated time that is not under it, so that a time between two
      * tabulated ones gets the lower power. Empty beyond the last tabulated time.
      */
-    public Optional<ElectricPower> powerAllowedFor(double milliseconds) {
+    public Optional<ElectricPower> powerAllowedFor(ExposureTime time) {
         for (var rating : ratings) {
-            if (milliseconds <= rating.upTo().inMilliseconds()) {
+            if (time.compareTo(rating.upTo()) <= 0) {
                 return Optional.of(rating.power());
             }
         }
@@ -69,9 +69,9 @@ public record FocalSpot(FocalSpotName name, BigDecimal nominalValue, List<Rating
     }
 
     /** Whether it may be loaded with that voltage and current for so long; a load just at the rating is allowed. */
-    public boolean bears(TubeVoltage kV, TubeCurrent mA, double milliseconds) {
+    public boolean bears(TubeVoltage kV, TubeCurrent mA, ExposureTime time) {
         double kilowatts = kV.inKilovolts() * mA.inMilliamperes() / 1000;
-        return powerAllowedFor(milliseconds)
+        return powerAllowedFor(time)
                 .map(allowed -> kilowatts <= allowed.inKilowatts() + SAME_POWER)
                 .orElse(false);
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.function.BiConsumer;
 import wallchart.store.Actor;
+import wallchart.store.CanonicalJson;
 import wallchart.store.ConstraintViolated;
 import wallchart.store.Database;
 import wallchart.store.ReadTx;
@@ -55,10 +56,10 @@ public final class Rooms {
             return new Installation.Refused(refused.problems());
         }
         var canonical = EquipmentEncoding.canonical(document);
-        if (canonical.length() > MOST_CHARACTERS) {
+        if (canonical.text().length() > MOST_CHARACTERS) {
             return new Installation.Refused(List.of(new EquipmentReading.Problem(
                     "",
-                    "has " + canonical.length() + " characters, at most " + MOST_CHARACTERS
+                    "has " + canonical.text().length() + " characters, at most " + MOST_CHARACTERS
                             + " are kept: shorten it")));
         }
         Installation installed;
@@ -71,10 +72,10 @@ public final class Rooms {
         return installed;
     }
 
-    private Installation write(Actor by, String room, String canonical, BiConsumer<Tx, RoomRevision> alongside) {
+    private Installation write(Actor by, String room, CanonicalJson canonical, BiConsumer<Tx, RoomRevision> alongside) {
         return database.<Installation>write(by, tx -> {
             var newest = store.findNewest(tx, room);
-            if (newest.filter(revision -> revision.digest().equals(EquipmentEncoding.digest(canonical)))
+            if (newest.filter(revision -> revision.digest().equals(canonical.digest()))
                     .isPresent()) {
                 return new Installation.Installed(newest.get());
             }

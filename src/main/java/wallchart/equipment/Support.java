@@ -1,8 +1,10 @@
 package wallchart.equipment;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
 import wallchart.quantity.Distance;
+import wallchart.quantity.PartThickness;
 
 /**
  * One place in the room where examinations are made.
@@ -37,5 +39,10 @@ public record Support(
         grids = List.copyOf(grids);
         receptors = List.copyOf(receptors);
         chambers = Set.copyOf(chambers);
+    }
+
+    /** From focal spot to skin, in cm: what part and receptor gap leave of the SID; 0 or less where they do not fit. */
+    public BigDecimal focusSkinCentimetres(Distance sid, PartThickness part) {
+        return sid.centimetres().subtract(part.centimetres()).subtract(receptorGap.centimetres());
     }
 }

@@ -2,10 +2,9 @@ package wallchart.people;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.util.Base64;
-import java.util.HexFormat;
+import wallchart.store.Sha256;
 
 /** Random tokens, and the only form in which they are kept. */
 final class Secrets {
@@ -34,12 +33,7 @@ final class Secrets {
 
     /** SHA-256 in lower-case hexadecimal: enough for a secret of 256 random bits, not for a password. */
     static String hash(String token) {
-        try {
-            var digest = MessageDigest.getInstance("SHA-256").digest(token.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest);
-        } catch (NoSuchAlgorithmException missing) {
-            throw new IllegalStateException("every Java has SHA-256", missing);
-        }
+        return Sha256.hex(token);
     }
 
     /** Compares in a time that does not depend on where they differ. */

@@ -1,6 +1,7 @@
 package wallchart.quantity;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /**
  * Tube current multiplied by exposure time: what a manual exposure sets.
@@ -25,6 +26,12 @@ public record CurrentTimeProduct(BigDecimal milliampereSeconds) implements Compa
     /** From a whole number of milliampere-seconds. */
     public static CurrentTimeProduct milliampereSeconds(long whole) {
         return new CurrentTimeProduct(BigDecimal.valueOf(whole));
+    }
+
+    /** How long a tube current flows to make this product, to the microsecond, halves up (reciprocity: mAs = mA x s). */
+    public ExposureTime timeAt(TubeCurrent mA) {
+        return new ExposureTime(
+                milliampereSeconds.movePointRight(3).divide(mA.milliamperes(), 3, RoundingMode.HALF_UP));
     }
 
     /** The value in milliampere-seconds, for arithmetic that physics does. */

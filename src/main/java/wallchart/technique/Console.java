@@ -1,7 +1,6 @@
 package wallchart.technique;
 
 import java.util.List;
-import java.util.Optional;
 import wallchart.chart.ExposureControl;
 import wallchart.chart.Row;
 import wallchart.equipment.FocalSpot;
@@ -30,19 +29,11 @@ final class Console {
     }
 
     double lowestKilovolts() {
-        double generatorLowest = generator.kV().lowest().inKilovolts();
-        return row.setting()
-                .kVWindow()
-                .map(window -> Math.max(window.from().inKilovolts(), generatorLowest))
-                .orElse(generatorLowest);
+        return row.setting().lowestKilovolts(generator.kV());
     }
 
     double highestKilovolts() {
-        double generatorHighest = generator.kV().highest().inKilovolts();
-        return row.setting()
-                .kVWindow()
-                .map(window -> Math.min(window.to().inKilovolts(), generatorHighest))
-                .orElse(generatorHighest);
+        return row.setting().highestKilovolts(generator.kV());
     }
 
     /** Rule 6: kV within the row's window and the generator's range, the mAs making up for it. */
@@ -96,11 +87,11 @@ final class Console {
 
     private ConsoleAttempt manual(FocalSpot spot, TubeVoltage kV, double mAs, Working limited, Wish wish) {
         var station = generator.mAs().nearest(mAs);
-        var current = largestCurrent(spot, kV, station);
+        var current = generator.largestCurrent(spot, kV, station);
         if (current.isEmpty()) {
             return new Impossible(List.of(noCurrentFits(spot, kV, station)));
         }
-        var time = ExposureArithmetic.time(station, current.get());
+        var time = station.timeAt(current.get());
         var longest = row.setting().longestTime();
         if (longest.isPresent() && time.compareTo(longest.get()) > 0) {
             return new Impossible(List.of(tooLong(wish, kV, station, current.get(), time, longest.get())));
@@ -111,19 +102,6 @@ final class Console {
 
     private static double deviation(CurrentTimeProduct station, double mAs) {
         return ExposureArithmetic.decibels(station.inMilliampereSeconds() / mAs);
-    }
-
-    /** The largest tube current that neither ends too early nor overloads the focal spot. */
-    private Optional<TubeCurrent> largestCurrent(FocalSpot spot, TubeVoltage kV, CurrentTimeProduct mAs) {
-        var currents = generator.mA().stations();
-        for (int i = currents.size() - 1; i >= 0; i--) {
-            var current = currents.get(i);
-            double milliseconds = mAs.inMilliampereSeconds() * 1000 / current.inMilliamperes();
-            if (milliseconds >= generator.shortestTime().inMilliseconds() && spot.bears(kV, current, milliseconds)) {
-                return Optional.of(current);
-            }
-        }
-        return Optional.empty();
     }
 
     private String noCurrentFits(FocalSpot spot, TubeVoltage kV, CurrentTimeProduct mAs) {

@@ -1,13 +1,7 @@
 package wallchart.technique;
 
-import java.math.RoundingMode;
 import wallchart.chart.FifteenPercentRule;
-import wallchart.quantity.CurrentTimeProduct;
 import wallchart.quantity.Distance;
-import wallchart.quantity.ElectricPower;
-import wallchart.quantity.ExposureTime;
-import wallchart.quantity.TubeCurrent;
-import wallchart.quantity.TubeVoltage;
 
 /** The arithmetic of the trade, each rule once. Pure functions. */
 public final class ExposureArithmetic {
@@ -45,18 +39,6 @@ public final class ExposureArithmetic {
     /** Deviation in decibels (the unit of the deviation index, IEC 62494-1): 10 log10 of a ratio of exposures. */
     public static double decibels(double ratio) {
         return 10 * Math.log10(ratio);
-    }
-
-    /** Exposure time of a current-time product at a tube current, to the microsecond (reciprocity: mAs = mA x s). */
-    public static ExposureTime time(CurrentTimeProduct mAs, TubeCurrent mA) {
-        return new ExposureTime(
-                mAs.milliampereSeconds().movePointRight(3).divide(mA.milliamperes(), 3, RoundingMode.HALF_UP));
-    }
-
-    /** Power at a constant potential: kV x mA / 1000, in kW. */
-    public static ElectricPower power(TubeVoltage kV, TubeCurrent mA) {
-        return new ElectricPower(
-                kV.kilovolts().multiply(mA.milliamperes()).movePointLeft(3).setScale(3, RoundingMode.HALF_UP));
     }
 
     /**

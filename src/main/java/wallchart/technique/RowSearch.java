@@ -20,27 +20,26 @@ final class RowSearch {
 
     private RowSearch() {}
 
-    /** Either a situation or a refusal. */
-    record Outcome(Optional<Situation> situation, Optional<Refusal> refusal) {
-        static Outcome found(Situation situation) {
-            return new Outcome(Optional.of(situation), Optional.empty());
-        }
+    /** What comes of the search. */
+    sealed interface Outcome {
 
-        static Outcome refused(Refusal refusal) {
-            return new Outcome(Optional.empty(), Optional.of(refusal));
-        }
+        /** Every name in the query is known. */
+        record Found(Situation situation) implements Outcome {}
+
+        /** One is not, or no band holds the thickness. */
+        record Refused(Refusal refusal) implements Outcome {}
     }
 
     static Outcome search(Room room, ChartVersion chart, Query query) {
         var rows = chart.rows(query.bodyPart(), query.projection(), query.patientGroup());
         if (rows.isEmpty()) {
-            return Outcome.refused(unknownExamination(chart, query));
+            return new Outcome.Refused(unknownExamination(chart, query));
         }
         var supports = EnumSet.noneOf(SupportKind.class);
         rows.forEach(row -> supports.add(row.key().examination().support()));
         var support = query.support().orElse(supports.iterator().next());
         if (query.support().isEmpty() && supports.size() > 1 || !supports.contains(support)) {
-            return Outcome.refused(supportRequired(query, List.copyOf(supports)));
+            return new Outcome.Refused(supportRequired(query, List.copyOf(supports)));
         }
         for (var row : rows) {
             boolean there = row.key().examination().support() == support;
@@ -48,7 +47,7 @@ final class RowSearch {
                 return withRow(room, chart, query, row);
             }
         }
-        return Outcome.refused(outsideChart(query, support, rows));
+        return new Outcome.Refused(outsideChart(query, support, rows));
     }
 
     private static Refusal unknownExamination(ChartVersion chart, Query query) {
@@ -120,21 +119,21 @@ final class RowSearch {
         var rowGrid = room.findGrid(row.setting().grid());
         var refitted = Refit.objection(room, row);
         if (refitted.isPresent()) {
-            return Outcome.refused(refitted.get());
+            return new Outcome.Refused(refitted.get());
         }
         var gridName = query.grid().orElse(row.setting().grid());
         if (!gridName.equals(row.setting().grid()) && !support.get().grids().contains(gridName)) {
-            return Outcome.refused(unknownGrid(room, support.get(), gridName));
+            return new Outcome.Refused(unknownGrid(room, support.get(), gridName));
         }
         var adjustments = new ArrayList<Adjustment>();
         for (var name : query.adjustments()) {
             var adjustment = chart.findAdjustment(name);
             if (adjustment.isEmpty()) {
-                return Outcome.refused(unknownAdjustment(chart, name));
+                return new Outcome.Refused(unknownAdjustment(chart, name));
             }
             adjustments.add(adjustment.get());
         }
-        return Outcome.found(new Situation(
+        return new Outcome.Found(new Situation(
                 room,
                 row,
                 support.get(),

@@ -42,9 +42,7 @@ public record Situation(
 
     /** From focal spot to the skin, in cm; may come out 0 or less where the SID leaves no room for the patient. */
     double focusSkinCentimetres() {
-        return sid.inCentimetres()
-                - thickness.inCentimetres()
-                - support.receptorGap().inCentimetres();
+        return support.focusSkinCentimetres(sid, thickness).doubleValue();
     }
 
     String gridName() {

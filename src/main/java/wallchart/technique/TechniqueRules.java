@@ -10,6 +10,7 @@ import wallchart.physics.BeamPhysics;
 import wallchart.technique.ConsoleAttempt.Achieved;
 import wallchart.technique.ConsoleAttempt.Impossible;
 import wallchart.technique.ConsoleAttempt.Wish;
+import wallchart.technique.RowSearch.Outcome;
 
 /**
  * The rules, in their order: row, thickness, adjustments, grid, distance, kV limits, stations, mA and time, dose.
@@ -41,9 +42,9 @@ public final class TechniqueRules {
             throw new IllegalArgumentException("chart of room " + chart.head().room() + " asked for room " + room.id());
         }
         var search = RowSearch.search(room, chart, query);
-        return search.refusal()
-                .<Answer>map(Answer.Refused::new)
-                .orElseGet(() -> derive(search.situation().orElseThrow(), chart, on));
+        return search instanceof Outcome.Found found
+                ? derive(found.situation(), chart, on)
+                : new Answer.Refused(((Outcome.Refused) search).refusal());
     }
 
     private Answer derive(Situation situation, ChartVersion chart, LocalDate on) {
@@ -53,12 +54,15 @@ public final class TechniqueRules {
         }
         var applied = effects.of(situation);
         var wanted = apply(situation, applied);
+        if (wanted.kV() <= 0) {
+            return new Answer.Refused(withoutVoltage(wanted));
+        }
         var console = new Console(situation.room(), situation.row());
         var wish = new Wish(wanted, situation.row().setting().focalSpot());
-        if (wanted.kV() > 0 && console.attempt(wish) instanceof Achieved achieved) {
-            return new Answer.Found(technique(situation, chart, on, applied, wanted, achieved));
-        }
-        return new Answer.Refused(notAchievable(situation, console, wish));
+        var attempt = console.attempt(wish);
+        return attempt instanceof Achieved achieved
+                ? new Answer.Found(technique(situation, chart, on, applied, wanted, achieved))
+                : new Answer.Refused(notAchievable(situation, console, wish, (Impossible) attempt));
     }
 
     /** What no console can mend: the support cannot be used at that SID, the patient does not fit, the model ends. */
@@ -98,16 +102,16 @@ public final class TechniqueRules {
         return working;
     }
 
-    private Refusal notAchievable(Situation situation, Console console, Wish wish) {
-        if (wish.exact().kV() <= 0) {
-            var reason = "the rules arrive at " + Words.number(wish.exact().kV()) + " kV";
-            return Refusal.notAchievable(reason + ": check the row", List.of(reason), List.of("propose a change"));
-        }
-        var reasons = ((Impossible) console.attempt(wish)).reasons();
+    private static Refusal withoutVoltage(Working wanted) {
+        var reason = "the rules arrive at " + Words.number(wanted.kV()) + " kV";
+        return Refusal.notAchievable(reason + ": check the row", List.of(reason), List.of("propose a change"));
+    }
+
+    private Refusal notAchievable(Situation situation, Console console, Wish wish, Impossible attempt) {
         var alternatives = new Alternatives(console, situation, moved -> apply(moved, effects.of(moved))).of(wish);
         return Refusal.notAchievable(
-                String.join("; ", reasons) + ". What would do: " + String.join("; ", alternatives),
-                reasons,
+                String.join("; ", attempt.reasons()) + ". What would do: " + String.join("; ", alternatives),
+                attempt.reasons(),
                 alternatives);
     }
 

@@ -6,11 +6,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Map;
 import java.util.Properties;
+import wallchart.store.Sha256;
 import wallchart.web.view.Json;
 
 /**
@@ -30,13 +28,7 @@ record Document(byte[] bytes, String mediaType, String tag) {
     private static final int TAG_DIGITS = 32;
 
     private static Document of(byte[] bytes, String mediaType) {
-        try {
-            var digest = MessageDigest.getInstance("SHA-256").digest(bytes);
-            return new Document(
-                    bytes, mediaType, HexFormat.of().formatHex(digest).substring(0, TAG_DIGITS));
-        } catch (NoSuchAlgorithmException missing) {
-            throw new IllegalStateException("every Java has SHA-256", missing);
-        }
+        return new Document(bytes, mediaType, Sha256.hex(bytes).substring(0, TAG_DIGITS));
     }
 
     /** A file of this project. */

@@ -32,7 +32,7 @@ class ContentDigestTest {
 
     @Test
     void the_digested_text_is_canonical_json() {
-        assertThat(ContentDigest.canonical("r1", 3, tiny())).isEqualTo(TINY);
+        assertThat(ContentDigest.canonical("r1", 3, tiny()).text()).isEqualTo(TINY);
     }
 
     @Test

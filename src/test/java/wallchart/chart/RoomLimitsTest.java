@@ -37,6 +37,25 @@ class RoomLimitsTest {
     }
 
     @Test
+    void a_longest_time_is_kept_by_the_time_that_will_be_set_to_the_microsecond() {
+        var generator = EquipmentFixtures.aGenerator();
+        var room = aRoom().withGenerator(new GeneratorPart(
+                        generator.waveform(),
+                        generator.kV(),
+                        generator.mAs(),
+                        new StationsPart(EquipmentFixtures.numbers("300"), null, null, null, null),
+                        generator.shortestTimeMs(),
+                        generator.aec()))
+                .room();
+        var row = aRow().withMAs("10"); // at 300 mA for 33.333 ms
+        assertThat(ChartCheck.check(row.withLongestTime("33.333").row(), room, RULES))
+                .isEmpty();
+        assertThat(ChartCheck.check(row.withLongestTime("33.332").row(), room, RULES))
+                .extracting(Finding::field)
+                .containsExactly("mAs");
+    }
+
+    @Test
     void an_aec_row_needs_a_generator_with_aec() {
         assertThat(ChartCheck.check(anAecRow().row(), aRoom().withoutAec().room(), RULES))
                 .allMatch(finding -> finding.field().equals("aecChambers"))

@@ -16,7 +16,7 @@ public final class RoomBuilder {
     private TubePart tube = EquipmentFixtures.aTube();
     private List<GridPart> grids = List.of(
             EquipmentFixtures.aGrid("g10", "110", "95", "130"), EquipmentFixtures.aGrid("g8", "150", "110", "180"));
-    private List<ReceptorPart> receptors = EquipmentFixtures.someReceptors();
+    private final List<ReceptorPart> receptors = EquipmentFixtures.someReceptors();
     private List<SupportPart> supports = EquipmentFixtures.someSupports();
 
     public RoomBuilder withId(String other) {
@@ -68,11 +68,6 @@ public final class RoomBuilder {
 
     public RoomBuilder withGrids(List<GridPart> others) {
         grids = others;
-        return this;
-    }
-
-    public RoomBuilder withReceptors(List<ReceptorPart> others) {
-        receptors = others;
         return this;
     }
 

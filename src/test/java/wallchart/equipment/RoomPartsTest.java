@@ -76,14 +76,15 @@ class RoomPartsTest {
 
     @ParameterizedTest(name = "{0} ms may take {1} kW")
     @CsvSource({"0.5, 32", "100, 32", "100.001, 25", "500, 25", "2000, 15"})
-    void a_time_between_two_ratings_gets_the_lower_power(double milliseconds, String kW) {
-        assertThat(spot("100 32", "500 25", "2000 15").powerAllowedFor(milliseconds))
+    void a_time_between_two_ratings_gets_the_lower_power(String milliseconds, String kW) {
+        assertThat(spot("100 32", "500 25", "2000 15").powerAllowedFor(ExposureTime.milliseconds(milliseconds)))
                 .contains(ElectricPower.kilowatts(kW));
     }
 
     @Test
     void beyond_the_last_rating_there_is_no_power_at_all() {
-        assertThat(spot("100 32", "2000 15").powerAllowedFor(2000.001)).isEmpty();
+        assertThat(spot("100 32", "2000 15").powerAllowedFor(ExposureTime.milliseconds("2000.001")))
+                .isEmpty();
         assertThat(spot("100 32", "2000 15").longestTime()).hasToString("2000 ms");
     }
 
@@ -91,10 +92,14 @@ class RoomPartsTest {
     void a_load_just_at_the_rating_is_allowed() {
         var spot = spot("100 25.76", "500 20");
         var kV = TubeVoltage.kilovolts("64.4");
-        assertThat(spot.bears(kV, TubeCurrent.milliamperes(400), 100)).isTrue(); // 25.76 kW, in binary a hair over
-        assertThat(spot.bears(kV, TubeCurrent.milliamperes("400.1"), 100)).isFalse();
-        assertThat(spot.bears(kV, TubeCurrent.milliamperes(400), 101)).isFalse();
-        assertThat(spot.bears(kV, TubeCurrent.milliamperes(10), 501)).isFalse();
+        assertThat(spot.bears(kV, TubeCurrent.milliamperes(400), ExposureTime.milliseconds(100)))
+                .isTrue(); // 25.76 kW, in binary a hair over
+        assertThat(spot.bears(kV, TubeCurrent.milliamperes("400.1"), ExposureTime.milliseconds(100)))
+                .isFalse();
+        assertThat(spot.bears(kV, TubeCurrent.milliamperes(400), ExposureTime.milliseconds(101)))
+                .isFalse();
+        assertThat(spot.bears(kV, TubeCurrent.milliamperes(10), ExposureTime.milliseconds(501)))
+                .isFalse();
     }
 
     @Test

@@ -117,7 +117,7 @@ class RoomsTest extends OnEveryDatabase {
                 java.util.List.of(),
                 null,
                 null);
-        assertThat(EquipmentEncoding.canonical(document))
+        assertThat(EquipmentEncoding.canonical(document).text())
                 .isEqualTo("{\"generator\":{\"kV\":{\"stations\":[50,62.5]},\"shortestTimeMs\":3,"
                         + "\"waveform\":\"six-pulse\"},\"grids\":[],\"name\":\"Room \\\"1\\\"\",\"room\":\"r1\"}");
     }

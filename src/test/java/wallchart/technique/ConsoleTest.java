@@ -156,6 +156,19 @@ class ConsoleTest {
     }
 
     @Test
+    void a_time_just_at_the_end_of_a_rating_is_within_it_though_binary_numbers_put_it_over() {
+        assertThat(16.1 * 1000 / 161).isGreaterThan(100);
+        var tube = EquipmentFixtures.aTube();
+        var spot = new FocalSpotPart("large", number("1.2"), List.of(new RatingPart(number("100"), number("80"))));
+        var room = aHandbookRoom()
+                .withTube(new TubePart(tube.anodeAngleDeg(), tube.totalFiltrationMmAl(), null, List.of(spot), null))
+                .withGenerator(aConsole("16.1", "161"))
+                .room();
+        var set = manual(found(room, aHandbookRow().withMAs("16.1"), aQuery().of("KNEE", "ap")));
+        assertThat(set.time()).hasToString("100 ms");
+    }
+
+    @Test
     void a_current_that_would_end_too_early_is_not_taken() {
         var quick = EquipmentFixtures.aGenerator();
         var generator =

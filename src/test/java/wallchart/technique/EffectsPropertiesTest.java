@@ -90,8 +90,8 @@ class EffectsPropertiesTest {
                 .with(addingKV("thin", "-3.5"))
                 .with(timesMAs("wet", "1.5"))
                 .version();
-        var situation = RowSearch.search(ROOM, chart, query.query()).situation().orElseThrow();
-        return new Effects(new PhantomSignal(PHYSICS)).of(situation);
+        var found = (RowSearch.Outcome.Found) RowSearch.search(ROOM, chart, query.query());
+        return new Effects(new PhantomSignal(PHYSICS)).of(found.situation());
     }
 
     private static Working applied(RowBuilder row, List<Effect> effects) {

@@ -9,9 +9,15 @@ import static wallchart.technique.TechniqueFixtures.aQuery;
 import static wallchart.technique.TechniqueFixtures.found;
 import static wallchart.technique.TechniqueFixtures.manual;
 
+import java.math.BigDecimal;
+import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wallchart.Validation;
+import wallchart.equipment.FocalSpot;
+import wallchart.equipment.FocalSpotName;
+import wallchart.quantity.ElectricPower;
+import wallchart.quantity.ExposureTime;
 import wallchart.quantity.TubeCurrent;
 import wallchart.quantity.TubeVoltage;
 
@@ -60,8 +66,19 @@ class ReciprocityValidationTest {
     @ParameterizedTest(name = "{0} kV x {1} mA is {2} kW")
     @CsvSource({"100, 500, 50", "80, 400, 32", "125, 640, 80"})
     void power_at_a_constant_potential_is_kv_times_ma_over_a_thousand(String kV, String mA, double kilowatts) {
-        // definition of electric power at a constant potential
-        var power = ExposureArithmetic.power(TubeVoltage.kilovolts(kV), TubeCurrent.milliamperes(mA));
-        assertThat(power.inKilowatts()).isEqualTo(kilowatts);
+        // definition of electric power at a constant potential: a rating of just that is kept, one of a watt less is
+        // not
+        var kilovolts = TubeVoltage.kilovolts(kV);
+        var milliamperes = TubeCurrent.milliamperes(mA);
+        var time = ExposureTime.milliseconds(100);
+        assertThat(aSpot(kilowatts).bears(kilovolts, milliamperes, time)).isTrue();
+        assertThat(aSpot(kilowatts - 0.001).bears(kilovolts, milliamperes, time))
+                .isFalse();
+    }
+
+    private static FocalSpot aSpot(double kilowatts) {
+        var rating =
+                new FocalSpot.Rating(ExposureTime.milliseconds(1000), new ElectricPower(BigDecimal.valueOf(kilowatts)));
+        return new FocalSpot(FocalSpotName.LARGE, new BigDecimal("1.2"), List.of(rating));
     }
 }

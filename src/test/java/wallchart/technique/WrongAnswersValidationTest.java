@@ -30,7 +30,7 @@ class WrongAnswersValidationTest {
         var ten = aHandbookRow().withMAs("10");
         assertThat(manual(found(room, ten, aQuery().of(ten.row()))).time())
                 .isNotEqualTo(ExposureTime.milliseconds(100));
-        assertThat(ExposureArithmetic.time(CurrentTimeProduct.milliampereSeconds(10), TubeCurrent.milliamperes(600)))
+        assertThat(CurrentTimeProduct.milliampereSeconds(10).timeAt(TubeCurrent.milliamperes(600)))
                 .isEqualTo(ExposureTime.milliseconds("16.667"));
     }
 
