@@ -3,6 +3,7 @@ package wallchart.technique;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wallchart.chart.ExposureControl;
 import wallchart.chart.VersionHead;
 import wallchart.quantity.Decimals;
@@ -19,11 +20,22 @@ final class Cautions {
     /** Rounding that a careful operator would want to hear of: half an R10 step. */
     private static final double NOTABLE_ROUNDING_DB = 0.5;
 
+    /** Longer exposures than this show movement even in those who can keep still; common practice, no source. */
+    private static final double LONG_EXPOSURE_MS = 1000;
+
+    private static final double PERCENT = 100;
+
     private Cautions() {}
 
     static List<String> of(
-            Situation situation, Working wanted, ConsoleAttempt.Achieved achieved, VersionHead chart, LocalDate on) {
+            Situation situation,
+            Working wanted,
+            ConsoleAttempt.Achieved achieved,
+            Optional<DoseEstimate> dose,
+            VersionHead chart,
+            LocalDate on) {
         var cautions = new ArrayList<String>();
+        dose.ifPresent(estimate -> reference(estimate, cautions));
         grid(situation, cautions);
         console(wanted, achieved, cautions);
         double focusSkin = situation.focusSkinCentimetres();
@@ -37,6 +49,25 @@ final class Cautions {
         }
         cautions.add(standing(situation.room().id()));
         return List.copyOf(cautions);
+    }
+
+    /**
+     * An estimate that is over the site's reference level by more than its own uncertainty: first of all a sign of a wrong
+     * thickness or adjustment. Of an AEC exposure only the upper bound is known, which says nothing of the exposure to come.
+     */
+    private static void reference(DoseEstimate dose, List<String> cautions) {
+        if (dose.upperBound()) {
+            return;
+        }
+        dose.referenceLevel().ifPresent(level -> {
+            double milliGray = dose.kerma(level.quantity()).inMilligrays();
+            if (milliGray * (1 - dose.uncertaintyPercent() / PERCENT)
+                    > level.milliGy().doubleValue()) {
+                cautions.add("about " + Decimals.significant(milliGray, 2) + " mGy, the site's reference level is "
+                        + Decimals.plain(level.milliGy()) + " mGy: check thickness and adjustments; a level is for the "
+                        + "department, not a limit for one patient");
+            }
+        });
     }
 
     private static void grid(Situation situation, List<String> cautions) {
@@ -55,6 +86,11 @@ final class Cautions {
         if (Math.abs(achieved.roundingDeviation()) > NOTABLE_ROUNDING_DB) {
             cautions.add("the nearest mAs station moves the receptor exposure by "
                     + Words.decibels(achieved.roundingDeviation()));
+        }
+        if (achieved.set() instanceof ConsoleSetting.Manual manual
+                && manual.time().inMilliseconds() > LONG_EXPOSURE_MS) {
+            cautions.add(
+                    "the exposure takes " + manual.time() + ": expect movement; immobilise, or choose a shorter SID");
         }
         if (achieved.set() instanceof ConsoleSetting.Automatic automatic) {
             cautions.add(automaticExposure(automatic.control()));

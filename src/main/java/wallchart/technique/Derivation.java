@@ -3,10 +3,13 @@ package wallchart.technique;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wallchart.chart.ExposureControl;
 import wallchart.quantity.Decimals;
 
 /** Puts a finished derivation into words, step by step. */
 final class Derivation {
+
+    private static final String KEEPS_EXPOSURE = "the mAs keeps the receptor exposure (15 % rule)";
 
     private final Situation situation;
     private final List<Step> steps = new ArrayList<>();
@@ -35,13 +38,20 @@ final class Derivation {
         var limited = achieved.limited();
         var set = achieved.set();
         if (limited.kV() != wanted.kV()) {
-            add("kv-limits", Words.number(wanted.kV()) + " kV is outside the limits", limited);
+            add(
+                    "kv-limits",
+                    Words.number(wanted.kV()) + " kV is outside the limits: " + Words.number(limited.kV()) + " kV; "
+                            + KEEPS_EXPOSURE,
+                    limited);
         }
+        add("kv-station", stationWords(limited, set), new Working(set.kV().inKilovolts(), achieved.kVStationMAs()));
         add(
-                "kv-station",
-                "nearest kV station; the mAs keeps the receptor exposure (15 % rule)",
-                new Working(set.kV().inKilovolts(), achieved.kVStationMAs()));
-        add("mas-station", "nearest mAs station, " + Words.decibels(achieved.roundingDeviation()), settled(set));
+                "mas-station",
+                (set instanceof ConsoleSetting.Automatic
+                                ? "nearest mAs station for the back-up, "
+                                : "nearest mAs station, ")
+                        + Words.decibels(achieved.roundingDeviation()),
+                settled(set));
         if (set instanceof ConsoleSetting.Manual manual) {
             add(
                     "current-and-time",
@@ -49,6 +59,12 @@ final class Derivation {
                             + manual.focalSpot().slug() + " focal spot",
                     settled(set));
         }
+    }
+
+    private static String stationWords(Working limited, ConsoleSetting set) {
+        return limited.kV() == set.kV().inKilovolts()
+                ? set.kV() + " is a kV station"
+                : Words.number(limited.kV()) + " kV to the nearest kV station, " + set.kV() + "; " + KEEPS_EXPOSURE;
     }
 
     private void add(String rule, String text, Working after) {
@@ -61,9 +77,15 @@ final class Derivation {
 
     private String rowWords() {
         var setting = situation.row().setting();
-        return situation.row().key() + ": " + setting.kV() + ", "
-                + setting.control().mAs() + " at " + situation.row().referenceThickness() + ", SID " + setting.sid()
-                + ", grid " + setting.grid();
+        return situation.row().key() + ": " + setting.kV() + ", " + controlWords(setting.control()) + " at "
+                + situation.row().referenceThickness() + ", SID " + setting.sid() + ", grid " + setting.grid();
+    }
+
+    private static String controlWords(ExposureControl control) {
+        return control instanceof ExposureControl.Automatic automatic
+                ? "AEC " + automatic.chamberWords() + ", density " + automatic.density() + ", back-up "
+                        + automatic.mAs()
+                : control.mAs().toString();
     }
 
     private static String doseWords(DoseEstimate dose) {

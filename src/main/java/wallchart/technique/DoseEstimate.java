@@ -26,4 +26,10 @@ public record DoseEstimate(
         boolean upperBound,
         String outputSource,
         int uncertaintyPercent,
-        Optional<ReferenceLevel> referenceLevel) {}
+        Optional<ReferenceLevel> referenceLevel) {
+
+    /** The estimate in the quantity that a reference level is given in. */
+    AirKerma kerma(ReferenceLevel.Quantity quantity) {
+        return quantity == ReferenceLevel.Quantity.INCIDENT_AIR_KERMA ? incident : entrance;
+    }
+}

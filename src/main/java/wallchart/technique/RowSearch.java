@@ -94,7 +94,8 @@ final class RowSearch {
         var words =
                 String.join(" and ", nearest.stream().map(band -> band + " cm").toList());
         return Refusal.outsideChart(
-                query.bodyPart() + " " + query.projection() + " at " + support.slug() + ": no band holds " + thickness
+                query.bodyPart() + " " + query.projection() + " for " + query.patientGroup() + " at " + support.slug()
+                        + ": no band holds " + thickness
                         + "; nearest: " + words
                         + ". Check the measurement; outside the chart decide under local rules and "
                         + "propose a change",

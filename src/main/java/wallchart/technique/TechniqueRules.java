@@ -133,6 +133,6 @@ public final class TechniqueRules {
                 situation.room().generator().waveform().heatUnits(set.kV(), set.mAs()),
                 new Derivation(situation).steps(applied, wanted, achieved, dose),
                 dose,
-                Cautions.of(situation, wanted, achieved, chart.head(), on));
+                Cautions.of(situation, wanted, achieved, dose, chart.head(), on));
     }
 }

@@ -59,6 +59,15 @@ class AutomaticExposureTest {
     }
 
     @Test
+    void the_steps_name_chambers_density_and_backup_not_an_mas_to_set() {
+        var technique = found(ROOM, row(), aQuery());
+        assertThat(TechniqueFixtures.step(technique, "row").text())
+                .contains("75 kV, AEC left+right, density 1, back-up 100 mAs at ");
+        assertThat(TechniqueFixtures.step(technique, "mas-station").text())
+                .startsWith("nearest mAs station for the back-up");
+    }
+
+    @Test
     void the_dose_is_an_upper_bound_at_the_backup() {
         var technique = found(ROOM, row(), aQuery());
         var dose = technique.dose().orElseThrow();

@@ -3,17 +3,23 @@ package wallchart.technique;
 import static org.assertj.core.api.Assertions.assertThat;
 import static wallchart.chart.ChartFixtures.aChart;
 import static wallchart.chart.ChartFixtures.aRow;
+import static wallchart.technique.TechniqueFixtures.PHYSICS;
 import static wallchart.technique.TechniqueFixtures.RULES;
+import static wallchart.technique.TechniqueFixtures.TODAY;
 import static wallchart.technique.TechniqueFixtures.aHandbookRoom;
 import static wallchart.technique.TechniqueFixtures.aHandbookRow;
 import static wallchart.technique.TechniqueFixtures.aQuery;
 import static wallchart.technique.TechniqueFixtures.found;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import wallchart.chart.RowBuilder;
+import wallchart.equipment.Chamber;
 import wallchart.equipment.EquipmentFixtures;
 import wallchart.equipment.Room;
+import wallchart.technique.ReferenceLevel.Quantity;
 
 /** What an answer warns of, and that it does not warn where there is nothing. */
 class CautionsTest {
@@ -103,5 +109,62 @@ class CautionsTest {
                         .cautions()
                         .get(0))
                 .isEqualTo("66 kV was wanted, 65 kV is the limit: the mAs makes up for it, contrast and dose differ");
+    }
+
+    @Test
+    void an_estimate_over_the_reference_level_by_more_than_its_uncertainty_is_warned_of() {
+        // the level is set from the estimate itself, whose expanded uncertainty u is in percent: level = estimate x (1
+        // - u/100)
+        var dose = found(HANDBOOK, aHandbookRow(), kneeQuery()).dose().orElseThrow();
+        for (var quantity : Quantity.values()) {
+            double edge = dose.kerma(quantity).inMilligrays() * (1 - dose.uncertaintyPercent() / 100.0);
+            assertThat(cautionsAgainst(aHandbookRow(), quantity, edge * 1.001)).hasSize(1);
+            assertThat(cautionsAgainst(aHandbookRow(), quantity, edge * 0.999))
+                    .hasSize(2)
+                    .first()
+                    .asString()
+                    .contains("check thickness and adjustments", "not a limit for one patient");
+        }
+    }
+
+    @Test
+    void the_upper_bound_of_an_aec_exposure_is_not_held_against_the_reference_level() {
+        var row = aRow().withAec(0, "100", Chamber.CENTRE);
+        var level = level(row.row().key().examination().bodyPart(), Quantity.INCIDENT_AIR_KERMA, 0.001);
+        var answer = new TechniqueRules(PHYSICS, List.of(level))
+                .answer(ROOM, aChart().with(row).version(), aQuery().query(), TODAY);
+        assertThat(((Answer.Found) answer).technique().dose().orElseThrow().referenceLevel())
+                .isPresent();
+        assertThat(((Answer.Found) answer).technique().cautions()).noneMatch(text -> text.contains("reference level"));
+    }
+
+    @Test
+    void an_exposure_over_a_second_is_warned_of() {
+        // one mA station, 100 mA: 125 mAs take 1250 ms, 100 mAs 1000 ms
+        var room = aHandbookRoom()
+                .withGenerator(TechniqueFixtures.aConsole("100 125", "100"))
+                .room();
+        assertThat(found(room, aHandbookRow().withMAs("125"), kneeQuery()).cautions())
+                .hasSize(2)
+                .first()
+                .isEqualTo("the exposure takes 1250 ms: expect movement; immobilise, or choose a shorter SID");
+        assertThat(found(room, aHandbookRow().withMAs("100"), kneeQuery()).cautions())
+                .hasSize(1);
+    }
+
+    private static List<String> cautionsAgainst(RowBuilder row, Quantity quantity, double milliGy) {
+        var rules = new TechniqueRules(PHYSICS, List.of(level("KNEE", quantity, milliGy)));
+        var answer =
+                rules.answer(HANDBOOK, aChart().with(row).version(), kneeQuery().query(), TODAY);
+        return ((Answer.Found) answer).technique().cautions();
+    }
+
+    private static ReferenceLevel level(String bodyPart, Quantity quantity, double milliGy) {
+        return new ReferenceLevel(
+                bodyPart, "ap", "adult", BigDecimal.valueOf(milliGy), quantity, 2026, "made for a test");
+    }
+
+    private static QueryBuilder kneeQuery() {
+        return aQuery().of("KNEE", "ap");
     }
 }

@@ -93,10 +93,18 @@ class ExampleAnswerTest {
         assertThat(step(technique, "thickness").text()).isEqualTo("2 kV per cm x 0.9 cm");
         assertThat(step(technique, "grid").text()).isEqualTo("grid g10 as in the row");
         assertThat(step(technique, "distance").text()).isEqualTo("SID 112 cm instead of 100 cm: (112/100)^2");
+        assertThat(step(technique, "kv-station").text())
+                .isEqualTo("64.8 kV to the nearest kV station, 65 kV; the mAs keeps the receptor exposure (15 % rule)");
         assertThat(step(technique, "mas-station").text()).isEqualTo("nearest mAs station, +0.05 dB");
         assertThat(step(technique, "current-and-time").text()).isEqualTo("400 mA for 31.25 ms on the small focal spot");
         assertThat(step(technique, "dose").text())
                 .startsWith("output measured 2026-01-14, 12.5 mAs, focus-skin 93.6 cm, backscatter 1.");
+    }
+
+    @Test
+    void a_kv_that_is_a_station_is_said_to_be_one() {
+        var atReference = found(ROOM, KNEE, aQuery().of(KNEE.row()).ofThickness("11.5"));
+        assertThat(step(atReference, "kv-station").text()).isEqualTo("63 kV is a kV station");
     }
 
     @Test

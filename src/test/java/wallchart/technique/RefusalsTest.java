@@ -90,7 +90,13 @@ class RefusalsTest {
         var refusal = refused(ROOM, chart(), aQuery().ofThickness("17.99"));
         assertThat(refusal.kind()).isEqualTo(Kind.THICKNESS_OUTSIDE_CHART);
         assertThat(refusal.nearestBands()).containsExactly(Band.centimetres("18", "24"));
-        assertThat(refusal.detail()).contains("17.99 cm", "18-24 cm", "Check the measurement", "propose a change");
+        assertThat(refusal.detail())
+                .contains(
+                        "for adult at table-bucky",
+                        "17.99 cm",
+                        "18-24 cm",
+                        "Check the measurement",
+                        "propose a change");
     }
 
     @Test
