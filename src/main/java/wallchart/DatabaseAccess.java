@@ -55,7 +55,9 @@ final class DatabaseAccess {
         new SecureRandom().nextBytes(bytes);
         var password = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
         if (file.toAbsolutePath().getParent() != null) {
-            Files.createDirectories(file.toAbsolutePath().getParent());
+            Files.createDirectories(
+                    file.toAbsolutePath().getParent(),
+                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
         }
         Files.createFile(file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
         Files.writeString(file, password + System.lineSeparator(), StandardOpenOption.WRITE);

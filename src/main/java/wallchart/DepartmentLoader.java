@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import wallchart.DepartmentFolder.RoomFiles;
 import wallchart.DepartmentFolder.VersionFiles;
 import wallchart.Refusals.Refused;
@@ -42,15 +43,34 @@ final class DepartmentLoader {
         this.say = say;
     }
 
-    /** Loads rooms as of now, every version signed by one person; a version that says what is in force already is left out. */
+    /**
+     * Loads rooms as of now, every version signed by one person. A version that was published before is left out, so that loading
+     * again, as after an interruption, never puts an older version in force on the way to the last; only the last of a room's
+     * versions may be one that was left behind, if it is not the newest already.
+     */
     void load(List<RoomFiles> rooms, Person signer, int reviewAfterMonths) {
         for (var files : rooms) {
             install(database, files, signer.asActor());
-            for (var version : files.versions()) {
+            for (var version : notYetPublished(files)) {
                 var today = LocalDate.ofInstant(database.clock().instant(), ZoneOffset.UTC);
                 publish(database, files, version, signer.asActor(), today.plusMonths(reviewAfterMonths));
             }
         }
+    }
+
+    private List<VersionFiles> notYetPublished(RoomFiles files) {
+        var charts = new Charts(database, new Rooms(database), rules);
+        var published = charts.versions(files.room()).stream()
+                .map(head -> charts.version(files.room(), head.number())
+                        .orElseThrow()
+                        .content())
+                .toList();
+        var versions = files.versions();
+        return IntStream.range(0, versions.size())
+                .filter(i -> i == versions.size() - 1
+                        || !published.contains(versions.get(i).reading().content()))
+                .mapToObj(versions::get)
+                .toList();
     }
 
     /** Loads rooms with the history that their files tell: each version signed so many days ago by the person it names. */

@@ -121,7 +121,17 @@ final class Publishing {
         return new ChartVersion(head, content(tx, head));
     }
 
+    /** What was signed; a table to which something was added since must not answer in its name. */
     private ChartContent content(ReadTx tx, VersionHead head) {
+        var content = stored(tx, head);
+        if (!ContentDigest.of(head.room(), head.number(), content).equals(head.digest())) {
+            throw new IllegalStateException("version " + head.number() + " of room " + head.room()
+                    + " is not what was signed any more: its rows do not match its digest; restore a backup");
+        }
+        return content;
+    }
+
+    private ChartContent stored(ReadTx tx, VersionHead head) {
         return new ChartContent(
                 rows.list(tx, head.room(), head.number()).stream()
                         .map(Placed::value)

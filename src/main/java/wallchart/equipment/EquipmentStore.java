@@ -68,7 +68,12 @@ final class EquipmentStore {
 
     private static RoomRevision revision(ResultSet rows, StatementContext context) throws SQLException {
         int number = rows.getInt("revision");
-        var reading = EquipmentReader.read(EquipmentEncoding.document(rows.getString("document")));
+        var document = rows.getString("document");
+        if (!EquipmentEncoding.digest(document).equals(rows.getString("digest"))) {
+            throw new IllegalStateException("stored equipment, revision " + number
+                    + ", is not what was installed any more: it does not match its digest; restore a backup");
+        }
+        var reading = EquipmentReader.read(EquipmentEncoding.document(document));
         if (reading instanceof EquipmentReading.Accepted accepted) {
             return new RoomRevision(
                     number,

@@ -1,5 +1,6 @@
 package wallchart.people;
 
+import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.util.Optional;
 import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
@@ -30,9 +31,14 @@ final class PasswordHashes {
 
     /** Whether it is the password; does the same work when there is no hash to compare with, and then says no. */
     static boolean matches(String password, Optional<String> hash) {
-        var tooLong = password.length() > PasswordRules.LONGEST;
-        var same = ARGON2.matches(tooLong ? "" : normalized(password), hash.orElse(NOBODY));
-        return same && hash.isPresent() && !tooLong;
+        var possible = password.length() <= PasswordRules.LONGEST && isText(password);
+        var same = ARGON2.matches(possible ? normalized(password) : "", hash.orElse(NOBODY));
+        return same && hash.isPresent() && possible;
+    }
+
+    /** Whether it has no half of a character, of which there is no hash. */
+    static boolean isText(String password) {
+        return StandardCharsets.UTF_8.newEncoder().canEncode(password);
     }
 
     /** One form for letters that keyboards compose differently. */

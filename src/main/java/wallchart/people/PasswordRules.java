@@ -31,7 +31,7 @@ final class PasswordRules {
         if (password.length() > LONGEST) {
             return refuse(Reason.PASSWORD_TOO_LONG, "password has more than " + LONGEST + " characters: shorten it");
         }
-        if (!Normalizer.isNormalized(password, Normalizer.Form.NFC)) {
+        if (!PasswordHashes.isText(password) || !Normalizer.isNormalized(password, Normalizer.Form.NFC)) {
             return refuse(
                     Reason.PASSWORD_NOT_NORMALIZED,
                     "password has letters composed of parts (not Unicode NFC): type it anew, or without accents");

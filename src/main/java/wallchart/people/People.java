@@ -13,7 +13,8 @@ import wallchart.store.Database;
  *
  * <p>What a session or a token is worth is remembered for one second: what is revoked, here or on another node, stops
  * working within that second, and a room page that asks often does not ask the database each time. A failed query is an
- * exception, never "not signed in".
+ * exception, never "not signed in". While the database is away, a room token goes on being worth what it was last found to be,
+ * for at most three days; what was revoked meanwhile elsewhere stops within seconds of the database's return.
  */
 public final class People {
 

@@ -17,9 +17,11 @@ final class RoomTokens {
     private final Database database;
     private final RoomTokenStore tokens = new RoomTokenStore();
     private final Cache<String, Optional<RoomToken>> remembered;
+    private final LastAnswers lastAnswers;
 
     RoomTokens(Database database, Ticker ticker) {
         this.database = database;
+        this.lastAnswers = new LastAnswers(ticker);
         this.remembered = Caffeine.newBuilder()
                 .maximumSize(REMEMBERED)
                 .expireAfterWrite(People.REMEMBERED_FOR)
@@ -49,6 +51,7 @@ final class RoomTokens {
     }
 
     Optional<RoomToken> revoke(Actor by, long id) {
+        lastAnswers.revoke(id); // first: whatever comes of the writing, it was asked for
         var revoked = database.<Optional<RoomToken>>write(by, tx -> {
             tokens.revoke(tx, id);
             return tokens.find(tx, id);
@@ -65,8 +68,11 @@ final class RoomTokens {
         if (secret.length() > Secrets.LONGEST_TOKEN || isRefusedHere(secret)) {
             return Optional.empty();
         }
-        return remembered.get(
-                Secrets.hash(secret), hash -> database.<Optional<RoomToken>>read(tx -> tokens.findInUse(tx, hash)));
+        return remembered.get(Secrets.hash(secret), hash -> lastAnswers.orLast(hash, () -> findInUse(hash)));
+    }
+
+    private Optional<RoomToken> findInUse(String hash) {
+        return database.<Optional<RoomToken>>read(tx -> tokens.findInUse(tx, hash));
     }
 
     private static void requireLine(String what, String text, int longest) {

@@ -41,6 +41,7 @@ final class H2Engine implements Engine {
                             + "\" must be jdbc:h2:file:path or jdbc:h2:mem:name, without settings after a semicolon",
                     null);
         }
+        OwnersFile.prepare(settings.url());
         try {
             var owner =
                     DriverManager.getConnection(settings.url() + OWNERS_SETTINGS, settings.user(), settings.password());

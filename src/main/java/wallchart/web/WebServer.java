@@ -3,8 +3,6 @@ package wallchart.web;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
-import io.javalin.http.Context;
-import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import java.util.function.Consumer;
@@ -36,7 +34,6 @@ public final class WebServer implements AutoCloseable {
         var pages = Pages.of(services, cookie);
         var doorkeeper = new Doorkeeper(services.people(), cookie);
         return start(settings, config -> {
-            config.routes.before(WebServer::limitBody);
             config.routes.beforeMatched(doorkeeper::admit);
             Routes.declare(config.routes, pages);
         });
@@ -82,18 +79,10 @@ public final class WebServer implements AutoCloseable {
 
     private static void configure(Server server) {
         var gate = new Gate();
-        gate.setHandler(new GracefulHandler());
+        gate.setHandler(new WholeBody(new GracefulHandler()));
         server.setHandler(gate);
         server.setErrorHandler(new ServerErrors());
         server.setStopTimeout(LONGEST_FAREWELL_MS);
-    }
-
-    /** A body of stated length has passed the gate; one without is read up to the limit where no handler will. */
-    private static void limitBody(Context ctx) {
-        boolean wanted = ctx.method().equals(HandlerType.POST);
-        if (!wanted && ctx.header("Transfer-Encoding") != null) {
-            Bodies.refuseLarge(ctx);
-        }
     }
 
     /** The port it listens on. */

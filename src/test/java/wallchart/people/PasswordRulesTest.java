@@ -43,6 +43,11 @@ class PasswordRulesTest {
     }
 
     @Test
+    void half_a_character_is_refused_because_it_has_no_hash() {
+        assertReason("sieben graue G\ud800nse", Reason.PASSWORD_NOT_NORMALIZED);
+    }
+
+    @Test
     void the_own_name_inside_is_refused() {
         assertReason("Aino likes long walks", Reason.PASSWORD_HAS_NAME);
     }

@@ -9,7 +9,6 @@ import java.time.Duration;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wallchart.store.OnEveryDatabase;
-import wallchart.store.StoreException;
 
 class RoomTokensTest extends OnEveryDatabase {
 
@@ -81,19 +80,6 @@ class RoomTokensTest extends OnEveryDatabase {
         clock().advance(A_SECOND);
         assertThat(people.revokeRoomToken(ADMINISTRATOR, issued.token().id())).isEqualTo(first);
         assertThat(people.revokeRoomToken(ADMINISTRATOR, 4711)).isEmpty();
-    }
-
-    @Test
-    void within_a_second_the_database_is_not_asked_again_for_yes_or_for_no() {
-        var unknown = Secrets.newToken();
-        people.roomOf(issued.secret());
-        people.roomOf(unknown);
-        database().close();
-        assertThat(people.roomOf(issued.secret())).isPresent();
-        assertThat(people.roomOf(unknown)).isEmpty();
-        clock().advance(A_SECOND);
-        assertThatThrownBy(() -> people.roomOf(issued.secret())).isInstanceOf(StoreException.class);
-        assertThatThrownBy(() -> people.roomOf(unknown)).isInstanceOf(StoreException.class);
     }
 
     @Test

@@ -3,7 +3,9 @@ package wallchart.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -86,6 +88,20 @@ class H2EngineTest {
             }
             assertThat(database.mode()).isEqualTo(Mode.SITE);
         }
+    }
+
+    @Test
+    void nobody_else_on_the_machine_may_read_the_file_be_it_new_or_old() throws Exception {
+        var file = folder.resolve(TestDatabases.inFile(folder).url().replaceFirst(".*/", "") + ".mv.db");
+        try (var database = open()) {
+            Notes.createIn(database);
+            assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+                    .isEqualTo("rw-------");
+        }
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r--r--"));
+        open().close();
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+                .isEqualTo("rw-------");
     }
 
     @Test

@@ -76,7 +76,7 @@ class HostileRequestsWebTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"%", "%2", "%zz", "%ff", "21%00", "21&", "21&&", "21&%c0%80=1", "21\u00e9"})
+    @ValueSource(strings = {"%", "%2", "%２１", "%zz", "%ff", "21%00", "21&", "21&&", "21&%c0%80=1", "21\u00e9"})
     void a_query_that_is_not_well_formed(String thickness) {
         assertProblem(client().get(TECHNIQUE + thickness, asWorkstation()), 400);
     }

@@ -182,6 +182,8 @@ class TechniqueParametersWebTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "%2B100000-01-01T00:00:00Z",
+                "-100000-01-01T00:00:00Z",
                 "2026-02-03",
                 "2026-02-03T10:00:00",
                 "2026-02-03T10:00Z",

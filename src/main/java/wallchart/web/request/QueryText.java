@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -76,11 +77,10 @@ final class QueryText {
     }
 
     private static int hex(String text, int index) {
-        int digit = index < text.length() ? Character.digit(text.charAt(index), 16) : -1;
-        if (digit < 0) {
+        if (index >= text.length() || !HexFormat.isHexDigit(text.charAt(index))) {
             throw malformed();
         }
-        return digit;
+        return HexFormat.fromHexDigit(text.charAt(index));
     }
 
     private static RequestRefused malformed() {

@@ -102,7 +102,10 @@ public final class Syntaxes {
     }
 
     private static Optional<Instant> instant(String text) {
-        boolean hasSeconds = text.length() > 18 && text.charAt(16) == ':' && text.length() <= LONGEST_INSTANT;
+        boolean hasSeconds = text.length() > 18
+                && text.length() <= LONGEST_INSTANT
+                && text.charAt(4) == '-' // a year of four digits, so no sign before it
+                && text.charAt(16) == ':';
         try {
             return hasSeconds ? Optional.of(OffsetDateTime.parse(text).toInstant()) : Optional.empty();
         } catch (DateTimeException notAnInstant) {
