@@ -13,6 +13,7 @@ import wallchart.DepartmentFolder.RoomFiles;
 import wallchart.DepartmentFolder.VersionFiles;
 import wallchart.Refusals.Refused;
 import wallchart.chart.ChartRules;
+import wallchart.chart.ChartVersion;
 import wallchart.chart.Charts;
 import wallchart.chart.Draft;
 import wallchart.chart.Finding;
@@ -42,11 +43,15 @@ final class DepartmentLoader {
         this.say = say;
     }
 
-    /** Loads rooms as of now, every version signed by one person; a version that says what is in force already is left out. */
+    /**
+     * Loads rooms as of now, every version signed by one person. Where the latest published version says what one of a room's
+     * files says, that file and those before it are left out: loading again never brings an old chart back.
+     */
     void load(List<RoomFiles> rooms, Person signer, int reviewAfterMonths) {
+        requireReadable(rooms);
         for (var files : rooms) {
             install(database, files, signer.asActor());
-            for (var version : files.versions()) {
+            for (var version : notYetPublished(files)) {
                 var today = LocalDate.ofInstant(database.clock().instant(), ZoneOffset.UTC);
                 publish(database, files, version, signer.asActor(), today.plusMonths(reviewAfterMonths));
             }
@@ -55,6 +60,7 @@ final class DepartmentLoader {
 
     /** Loads rooms with the history that their files tell: each version signed so many days ago by the person it names. */
     void loadHistory(List<RoomFiles> rooms, Map<String, Person> people) {
+        requireReadable(rooms);
         var now = database.clock().instant();
         for (var files : rooms) {
             var first = files.versions().stream()
@@ -86,24 +92,11 @@ final class DepartmentLoader {
     }
 
     private void publish(Database then, RoomFiles files, VersionFiles version, Actor by, LocalDate reviewDue) {
-        requireReadable(version);
-        var rooms = new Rooms(then);
-        var charts = new Charts(then, rooms, rules);
-        var heads = charts.versions(files.room());
-        int base = heads.isEmpty() ? 0 : heads.get(0).number();
-        if (base > 0
-                && charts.version(files.room(), base)
-                        .orElseThrow()
-                        .content()
-                        .equals(version.reading().content())) {
-            say.accept(
-                    "room " + files.room() + ": " + version.name() + " says what version " + base + " says, left out");
-            return;
-        }
+        var charts = new Charts(then, new Rooms(then), rules);
         var part = version.version();
         var draft = new Draft(
                 files.room(),
-                base,
+                latest(charts, files),
                 version.reading().content(),
                 part.title(),
                 part.reason(),
@@ -111,6 +104,31 @@ final class DepartmentLoader {
                 Optional.empty(),
                 reviewDue);
         announce(files, version, charts.publish(by, draft));
+    }
+
+    private List<VersionFiles> notYetPublished(RoomFiles files) {
+        var charts = new Charts(database, new Rooms(database), rules);
+        int latest = latest(charts, files);
+        var published = charts.version(files.room(), latest).map(ChartVersion::content);
+        for (int i = files.versions().size(); i > 0; i--) {
+            var version = files.versions().get(i - 1);
+            if (published.equals(Optional.of(version.reading().content()))) {
+                say.accept("room " + files.room() + ": " + version.name() + " says what version " + latest
+                        + " says, left out");
+                return files.versions().subList(i, files.versions().size());
+            }
+        }
+        return files.versions();
+    }
+
+    private static int latest(Charts charts, RoomFiles files) {
+        var heads = charts.versions(files.room());
+        return heads.isEmpty() ? 0 : heads.get(0).number();
+    }
+
+    /** Before anything is written: a file of which a row could not be read might look like one published long ago. */
+    private static void requireReadable(List<RoomFiles> rooms) {
+        rooms.forEach(files -> files.versions().forEach(DepartmentLoader::requireReadable));
     }
 
     private static void requireReadable(VersionFiles version) {

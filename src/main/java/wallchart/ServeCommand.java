@@ -24,7 +24,7 @@ final class ServeCommand implements Callable<Integer> {
     public Integer call() {
         var settings = config.settings();
         Application.chartRules(settings);
-        FreePort.require(settings.server());
+        FreePort.require(settings.server(), "server.port");
         var application = Application.start(settings, SiteDatabase.open(settings), Clock.systemUTC());
         spec.commandLine()
                 .getOut()
