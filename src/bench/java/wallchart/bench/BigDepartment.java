@@ -4,6 +4,10 @@ import static wallchart.chart.ChartFixtures.aChart;
 import static wallchart.chart.ChartFixtures.aRow;
 import static wallchart.equipment.EquipmentFixtures.aRoom;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -18,6 +22,8 @@ import wallchart.people.PeopleFixtures;
 import wallchart.people.Role;
 import wallchart.store.Actor;
 import wallchart.store.Database;
+import wallchart.store.DatabaseSettings;
+import wallchart.store.Mode;
 
 /** Departments of any size, all alike: 400 rows a room (40 examinations of 10 bands), 10 rows changed by each further version. */
 final class BigDepartment {
@@ -52,6 +58,29 @@ final class BigDepartment {
 
     static String roomId(int room) {
         return "room-" + room;
+    }
+
+    /**
+     * A department in a file under {@code target/bench}, filled at the first time (minutes for 500 rooms of 50 versions) and opened
+     * again afterwards.
+     */
+    static Database open(int rooms, int versions) throws IOException {
+        var folder = Files.createDirectories(Path.of("target", "bench"));
+        var name = "department-" + rooms + "x" + versions;
+        if (!Files.exists(folder.resolve(name + ".mv.db"))) {
+            var unfinished = name + "-unfinished";
+            Files.deleteIfExists(folder.resolve(unfinished + ".mv.db"));
+            try (var database = open(folder.resolve(unfinished))) {
+                fill(database, rooms, versions);
+            }
+            Files.move(folder.resolve(unfinished + ".mv.db"), folder.resolve(name + ".mv.db"));
+        }
+        return open(folder.resolve(name));
+    }
+
+    static Database open(Path file) {
+        var url = "jdbc:h2:file:" + file.toAbsolutePath();
+        return Database.open(new DatabaseSettings(url, "bench", "bench", 4), Mode.SITE, Clock.systemUTC());
     }
 
     /** Installs rooms and publishes their versions through the services. */

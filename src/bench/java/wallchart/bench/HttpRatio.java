@@ -16,9 +16,6 @@ import wallchart.Settings;
 import wallchart.people.People;
 import wallchart.people.SignInSettings;
 import wallchart.store.Actor;
-import wallchart.store.Database;
-import wallchart.store.DatabaseSettings;
-import wallchart.store.Mode;
 
 /**
  * Techniques over HTTP against a handler that answers a constant body of the same size, in turns within one run, so that the ratio
@@ -31,7 +28,7 @@ final class HttpRatio {
     private static final int WARM_UP_ROUNDS = 4;
     private static final int ROUNDS = 9;
     private static final int VERSIONS = 50;
-    private static final List<Integer> ROOMS = List.of(1);
+    private static final List<Integer> ROOMS = List.of(1, 500);
 
     private HttpRatio() {}
 
@@ -45,11 +42,7 @@ final class HttpRatio {
     }
 
     private static double measure(int rooms) throws Exception {
-        var database = Database.open(
-                new DatabaseSettings("jdbc:h2:mem:bench-http-" + rooms, "bench", "bench", 4),
-                Mode.SITE,
-                Clock.systemUTC());
-        BigDepartment.fill(database, rooms, VERSIONS);
+        var database = BigDepartment.open(rooms, VERSIONS);
         var people = new People(database, SignInSettings.DEFAULTS);
         var tokens = new HashMap<Integer, String>();
         for (int room = 0; room < rooms; room++) {

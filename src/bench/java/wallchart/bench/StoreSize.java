@@ -3,10 +3,6 @@ package wallchart.bench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import wallchart.store.Database;
-import wallchart.store.DatabaseSettings;
-import wallchart.store.Mode;
 
 /** How much the database file grows with each version of ten changed rows. */
 final class StoreSize {
@@ -27,8 +23,7 @@ final class StoreSize {
     private static long sizeWith(int versions) throws IOException {
         var folder = Files.createTempDirectory(Path.of("target"), "bench-store");
         var file = folder.resolve("store").toAbsolutePath();
-        try (var database = Database.open(
-                new DatabaseSettings("jdbc:h2:file:" + file, "bench", "bench", 2), Mode.SITE, Clock.systemUTC())) {
+        try (var database = BigDepartment.open(file)) {
             BigDepartment.fill(database, 1, versions);
         }
         return Files.size(Path.of(file + ".mv.db"));

@@ -1,9 +1,8 @@
 package wallchart.bench;
 
-import java.time.Clock;
+import java.io.IOException;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -19,13 +18,13 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
+import wallchart.chart.ChartRules;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
 import wallchart.physics.BeamPhysics;
 import wallchart.quantity.Distance;
 import wallchart.quantity.PartThickness;
 import wallchart.store.Database;
-import wallchart.store.DatabaseSettings;
 import wallchart.technique.Answer;
 import wallchart.technique.Query;
 import wallchart.technique.TechniqueRules;
@@ -39,7 +38,7 @@ import wallchart.technique.TechniqueRules;
 @Fork(1)
 public class TechniqueBenchmark {
 
-    private static final LocalDate TODAY = LocalDate.of(2026, 11, 2);
+    private static final LocalDate DAY = LocalDate.of(2026, 11, 2);
 
     @Param({"1", "500"})
     private int rooms;
@@ -54,15 +53,12 @@ public class TechniqueBenchmark {
     private Instant now;
     private int next;
 
-    /** Fills a department in memory; takes minutes for 500 rooms of 50 versions. */
+    /** Opens the department, which is filled at the first time. */
     @Setup
-    public void fill() {
-        database = Database.open(
-                new DatabaseSettings("jdbc:h2:mem:bench-" + rooms, "bench", "bench", 2),
-                wallchart.store.Mode.SITE,
-                Clock.fixed(TODAY.atStartOfDay().toInstant(ZoneOffset.UTC), ZoneOffset.UTC));
-        charts = BigDepartment.fill(database, rooms, versions);
+    public void open() throws IOException {
+        database = BigDepartment.open(rooms, versions);
         installed = new Rooms(database);
+        charts = new Charts(database, installed, ChartRules.adultsOnly());
         now = database.clock().instant();
     }
 
@@ -90,6 +86,6 @@ public class TechniqueBenchmark {
                 installed.inForce(id, now).orElseThrow(),
                 charts.inForce(id, now).orElseThrow(),
                 query,
-                TODAY);
+                DAY);
     }
 }

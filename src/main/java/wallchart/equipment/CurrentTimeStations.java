@@ -54,14 +54,6 @@ public record CurrentTimeStations(List<CurrentTimeProduct> stations) {
         return lower;
     }
 
-    /** The smallest station that is not under a computed current-time product; the largest where none is. */
-    public CurrentTimeProduct atLeast(double mAs) {
-        return stations.stream()
-                .filter(station -> station.inMilliampereSeconds() >= mAs * (1 - TIE))
-                .findFirst()
-                .orElse(largest());
-    }
-
     /** Whether a computed current-time product lies beyond the largest station by more than half a step. */
     public boolean isAbove(double mAs) {
         int last = stations.size() - 1;

@@ -45,19 +45,30 @@ public record VoltageStations(List<TubeVoltage> stations) {
      * station lies between the two.
      */
     public Optional<TubeVoltage> nearest(double kV, double from, double to) {
-        TubeVoltage nearest = null;
-        double least = Double.POSITIVE_INFINITY;
-        for (var station : stations) {
-            double value = station.inKilovolts();
-            double distance = Math.abs(value - kV);
-            if (value > to || distance > least + HALFWAY) {
-                break; // ascending: from here on all are outside or farther
-            }
-            if (value >= from) {
-                nearest = station;
-                least = distance;
+        int first = firstNotUnder(from);
+        int last = firstNotUnder(Math.nextUp(to)) - 1;
+        if (first > last) {
+            return Optional.empty();
+        }
+        int upper = Math.min(last, Math.max(first, firstNotUnder(kV)));
+        boolean lowerIsNearer = upper > first
+                && kV - stations.get(upper - 1).inKilovolts()
+                        < stations.get(upper).inKilovolts() - kV - HALFWAY;
+        return Optional.of(stations.get(lowerIsNearer ? upper - 1 : upper));
+    }
+
+    /** Index of the first station at or over a tube voltage; the number of stations where all lie under it. */
+    private int firstNotUnder(double kV) {
+        int from = 0;
+        int to = stations.size();
+        while (from < to) {
+            int middle = (from + to) / 2;
+            if (stations.get(middle).inKilovolts() < kV) {
+                from = middle + 1;
+            } else {
+                to = middle;
             }
         }
-        return Optional.ofNullable(nearest);
+        return from;
     }
 }

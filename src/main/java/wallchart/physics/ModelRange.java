@@ -1,7 +1,6 @@
 package wallchart.physics;
 
 import java.util.Optional;
-import java.util.stream.Stream;
 import wallchart.quantity.Filtration;
 
 /** Where the model holds. Each check answers with the sentence that says why not, or nothing. */
@@ -19,25 +18,15 @@ final class ModelRange {
     private ModelRange() {}
 
     static Optional<String> objectionToBeam(double kilovolts, double anodeAngleDegrees, Filtration total) {
-        return Stream.of(objectionToVoltage(kilovolts), objectionToTube(anodeAngleDegrees, total))
-                .flatMap(Optional::stream)
-                .findFirst();
+        return objectionToVoltage(kilovolts).or(() -> objectionToTube(anodeAngleDegrees, total));
     }
 
     static Optional<String> objectionToTube(double anodeAngleDegrees, Filtration total) {
         double aluminium = total.aluminiumMillimetres().doubleValue();
         double copper = total.copperMillimetres().doubleValue();
-        return Stream.of(
-                        outside(
-                                "the anode angle",
-                                anodeAngleDegrees,
-                                SMALLEST_ANODE_ANGLE,
-                                LARGEST_ANODE_ANGLE,
-                                "degrees"),
-                        outside("the total filtration", aluminium, LEAST_ALUMINIUM, MOST_ALUMINIUM, "mm Al"),
-                        outside("the copper filter", copper, 0, MOST_COPPER, "mm Cu"))
-                .flatMap(Optional::stream)
-                .findFirst();
+        return outside("the anode angle", anodeAngleDegrees, SMALLEST_ANODE_ANGLE, LARGEST_ANODE_ANGLE, "degrees")
+                .or(() -> outside("the total filtration", aluminium, LEAST_ALUMINIUM, MOST_ALUMINIUM, "mm Al"))
+                .or(() -> outside("the copper filter", copper, 0, MOST_COPPER, "mm Cu"));
     }
 
     static Optional<String> objectionToSignal(double kilovolts, double thicknessCentimetres) {

@@ -16,12 +16,14 @@ import wallchart.web.problem.RequestRefused;
 import wallchart.web.request.Parameters;
 import wallchart.web.request.TechniqueRequest;
 import wallchart.web.view.RoomView;
+import wallchart.web.view.SignedParts;
 import wallchart.web.view.TechniqueView;
 
 /** Rooms, and what to set in them. */
 final class RoomPages {
 
     private final Services services;
+    private final SignedParts signed = new SignedParts();
 
     RoomPages(Services services) {
         this.services = services;
@@ -57,7 +59,7 @@ final class RoomPages {
         var technique = services.rules()
                 .answer(room, chart, asked.query(), LocalDate.ofInstant(at, ZoneOffset.UTC))
                 .either(Function.identity(), RoomPages::refuse);
-        Answers.json(ctx, TechniqueView.of(technique, asked.at()));
+        Answers.json(ctx, TechniqueView.of(technique, asked.at(), signed));
     }
 
     private static Technique refuse(Refusal refusal) {

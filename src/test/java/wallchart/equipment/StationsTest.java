@@ -61,12 +61,6 @@ class StationsTest {
         assertThat(mAs("4 9 16").nearest(wanted)).isEqualTo(CurrentTimeProduct.milliampereSeconds(station));
     }
 
-    @ParameterizedTest(name = "at least {0} mAs is {1} mAs")
-    @CsvSource({"1, 4", "4, 4", "4.0000000000001, 4", "4.001, 9", "16, 16", "17, 16"})
-    void a_bound_is_met_by_the_next_station_up(double wanted, String station) {
-        assertThat(mAs("4 9 16").atLeast(wanted)).isEqualTo(CurrentTimeProduct.milliampereSeconds(station));
-    }
-
     @Test
     void half_a_step_beyond_either_end_is_still_within() {
         // half of the last step: 16 x sqrt(16/9) = 21.33; of the first: 4 / sqrt(9/4) = 2.667

@@ -1,5 +1,6 @@
 package wallchart.web.view;
 
+import com.fasterxml.jackson.databind.util.RawValue;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -7,11 +8,16 @@ import java.util.stream.Stream;
 import wallchart.technique.Step;
 import wallchart.technique.Technique;
 
-/** The answer of a room: what to set, how it was derived, what to watch. */
+/**
+ * The answer of a room: what to set, how it was derived, what to watch.
+ *
+ * @param chart a {@link ChartHeadView}, written
+ * @param row a {@link RowView}, written
+ */
 public record TechniqueView(
         String room,
-        ChartHeadView chart,
-        RowView row,
+        RawValue chart,
+        RawValue row,
         AskedView asked,
         ExactView exact,
         SettingView set,
@@ -34,12 +40,12 @@ public record TechniqueView(
     public record ExactView(Double kV, Double mAs) {}
 
     /** @param at the instant asked for, where one was */
-    public static TechniqueView of(Technique technique, Optional<Instant> at) {
+    public static TechniqueView of(Technique technique, Optional<Instant> at, SignedParts signed) {
         var used = technique.situation();
         return new TechniqueView(
                 used.room().id(),
-                ChartHeadView.of(technique.chart()),
-                RowView.of(used.row()),
+                signed.head(technique.chart()),
+                signed.row(used.row()),
                 AskedView.of(used, at),
                 new ExactView(technique.exact().kV(), technique.exact().mAs()),
                 SettingView.of(technique),

@@ -1,0 +1,35 @@
+package wallchart.web.view;
+
+import com.fasterxml.jackson.core.io.SerializedString;
+import com.fasterxml.jackson.databind.util.RawValue;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import com.github.benmanes.caffeine.cache.LoadingCache;
+import java.nio.charset.StandardCharsets;
+import wallchart.chart.Row;
+import wallchart.chart.VersionHead;
+
+/**
+ * The parts of an answer that were signed, as JSON: the row and the head of its version. They make half of an answer and never
+ * change, so each is written once and forgotten together with the version it belongs to.
+ *
+ * <p>Thread-safe. A row is known by its identity: a new version read from the database has rows of its own.
+ */
+public final class SignedParts {
+
+    private final LoadingCache<Row, RawValue> rows =
+            Caffeine.newBuilder().weakKeys().build(row -> written(RowView.of(row)));
+    private final LoadingCache<VersionHead, RawValue> heads =
+            Caffeine.newBuilder().weakKeys().build(head -> written(ChartHeadView.of(head)));
+
+    RawValue row(Row row) {
+        return rows.get(row);
+    }
+
+    RawValue head(VersionHead head) {
+        return heads.get(head);
+    }
+
+    private static RawValue written(Object view) {
+        return new RawValue(new SerializedString(new String(Json.bytes(view), StandardCharsets.UTF_8)));
+    }
+}
