@@ -46,18 +46,16 @@ class DevelopersPageTest {
     }
 
     private static List<String> missing(ShownPage page) throws IOException {
-        var types = types();
+        var sources = namesOfSources();
         return names(page).stream()
-                .filter(word -> isFile(word) ? !Files.exists(Path.of(word)) : !types.contains(word.replace("@", "")))
+                .filter(word -> !Files.exists(Path.of(word)))
+                .filter(word -> !sources.contains(word) && !sources.contains(word.replace("@", "") + ".java"))
                 .toList();
     }
 
-    private static Set<String> types() throws IOException {
+    private static Set<String> namesOfSources() throws IOException {
         try (var files = Files.walk(Path.of("src"))) {
-            return files.map(file -> file.getFileName().toString())
-                    .filter(name -> name.endsWith(".java"))
-                    .map(name -> name.replace(".java", ""))
-                    .collect(Collectors.toSet());
+            return files.map(file -> file.getFileName().toString()).collect(Collectors.toSet());
         }
     }
 }
