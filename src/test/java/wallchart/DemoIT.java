@@ -81,7 +81,7 @@ class DemoIT {
                 .singleElement()
                 .asString()
                 .startsWith("wallchart: ")
-                .contains("demo");
+                .contains("was made as a demo and cannot be opened as a site");
         assertThat(ended.out()).isEmpty();
     }
 }
