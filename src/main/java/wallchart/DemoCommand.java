@@ -49,7 +49,7 @@ final class DemoCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         try (var data = DemoData.open()) {
             var department = new DemoDepartment(data.folder(), folder, port, keep);
-            FreePort.require(department.settings().server());
+            FreePort.require(department.settings().server(), "--port");
             var application = department.start(Clock.systemUTC());
             announce(spec.commandLine().getOut(), application.port());
             Lifetime.untilStopped(application);

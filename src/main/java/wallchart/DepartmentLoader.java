@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
 import wallchart.DepartmentFolder.RoomFiles;
 import wallchart.DepartmentFolder.VersionFiles;
 import wallchart.Refusals.Refused;
 import wallchart.chart.ChartRules;
+import wallchart.chart.ChartVersion;
 import wallchart.chart.Charts;
 import wallchart.chart.Draft;
 import wallchart.chart.Finding;
@@ -32,61 +32,49 @@ final class DepartmentLoader {
 
     private static final String MEANING = "Approved for use in this room";
 
-    private final Database database;
-    private final ChartRules rules;
+    private final Clock clock;
+    private final Rooms rooms;
+    private final Charts charts;
     private final Consumer<String> say;
 
     /** @param say where a line for each thing done goes */
     DepartmentLoader(Database database, ChartRules rules, Consumer<String> say) {
-        this.database = database;
-        this.rules = rules;
+        this.clock = database.clock();
+        this.rooms = new Rooms(database);
+        this.charts = new Charts(database, rooms, rules);
         this.say = say;
     }
 
     /**
-     * Loads rooms as of now, every version signed by one person. A version that was published before is left out, so that loading
-     * again, as after an interruption, never puts an older version in force on the way to the last; only the last of a room's
-     * versions may be one that was left behind, if it is not the newest already.
+     * Loads rooms as of now, every version signed by one person. Where the latest published version says what one of a room's
+     * files says, that file and those before it are left out: loading again never brings an old chart back.
      */
-    void load(List<RoomFiles> rooms, Person signer, int reviewAfterMonths) {
-        for (var files : rooms) {
-            install(database, files, signer.asActor());
+    void load(List<RoomFiles> department, Person signer, int reviewAfterMonths) {
+        requireReadable(department);
+        for (var files : department) {
+            install(clock, files, signer.asActor());
             for (var version : notYetPublished(files)) {
-                var today = LocalDate.ofInstant(database.clock().instant(), ZoneOffset.UTC);
-                publish(database, files, version, signer.asActor(), today.plusMonths(reviewAfterMonths));
+                var today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
+                publish(clock, files, version, signer.asActor(), today.plusMonths(reviewAfterMonths));
             }
         }
     }
 
-    private List<VersionFiles> notYetPublished(RoomFiles files) {
-        var charts = new Charts(database, new Rooms(database), rules);
-        var published = charts.versions(files.room()).stream()
-                .map(head -> charts.version(files.room(), head.number())
-                        .orElseThrow()
-                        .content())
-                .toList();
-        var versions = files.versions();
-        return IntStream.range(0, versions.size())
-                .filter(i -> i == versions.size() - 1
-                        || !published.contains(versions.get(i).reading().content()))
-                .mapToObj(versions::get)
-                .toList();
-    }
-
     /** Loads rooms with the history that their files tell: each version signed so many days ago by the person it names. */
-    void loadHistory(List<RoomFiles> rooms, Map<String, Person> people) {
-        var now = database.clock().instant();
-        for (var files : rooms) {
+    void loadHistory(List<RoomFiles> department, Map<String, Person> people) {
+        requireReadable(department);
+        var now = clock.instant();
+        for (var files : department) {
             var first = files.versions().stream()
                     .mapToInt(version -> version.version().daysAgo())
                     .max()
                     .orElse(0);
-            install(database.at(daysBefore(now, first + 1)), files, Actor.system("demo"));
+            install(daysBefore(now, first + 1), files, Actor.system("demo"));
             for (var version : files.versions()) {
                 var part = version.version();
-                var then = database.at(daysBefore(now, part.daysAgo()));
-                var reviewDue = LocalDate.ofInstant(then.clock().instant(), ZoneOffset.UTC)
-                        .plusDays(part.reviewAfterDays());
+                var then = daysBefore(now, part.daysAgo());
+                var reviewDue =
+                        LocalDate.ofInstant(then.instant(), ZoneOffset.UTC).plusDays(part.reviewAfterDays());
                 publish(then, files, version, people.get(part.signedBy()).asActor(), reviewDue);
             }
         }
@@ -96,8 +84,8 @@ final class DepartmentLoader {
         return Clock.fixed(now.minus(Duration.ofDays(days)), ZoneOffset.UTC);
     }
 
-    private void install(Database then, RoomFiles files, Actor by) {
-        var installation = new Rooms(then).install(by, files.equipment());
+    private void install(Clock then, RoomFiles files, Actor by) {
+        var installation = rooms.at(then).install(by, files.equipment());
         if (installation instanceof Installation.Refused refused) {
             throw new Refused("equipment of room " + files.room() + ": "
                     + refused.problems().get(0) + more(refused.problems().size()));
@@ -105,32 +93,42 @@ final class DepartmentLoader {
         say.accept("room " + files.room() + ": equipment installed");
     }
 
-    private void publish(Database then, RoomFiles files, VersionFiles version, Actor by, LocalDate reviewDue) {
-        requireReadable(version);
-        var rooms = new Rooms(then);
-        var charts = new Charts(then, rooms, rules);
-        var heads = charts.versions(files.room());
-        int base = heads.isEmpty() ? 0 : heads.get(0).number();
-        if (base > 0
-                && charts.version(files.room(), base)
-                        .orElseThrow()
-                        .content()
-                        .equals(version.reading().content())) {
-            say.accept(
-                    "room " + files.room() + ": " + version.name() + " says what version " + base + " says, left out");
-            return;
-        }
+    private void publish(Clock then, RoomFiles files, VersionFiles version, Actor by, LocalDate reviewDue) {
         var part = version.version();
         var draft = new Draft(
                 files.room(),
-                base,
+                latest(files),
                 version.reading().content(),
                 part.title(),
                 part.reason(),
                 MEANING,
                 Optional.empty(),
                 reviewDue);
-        announce(files, version, charts.publish(by, draft));
+        announce(files, version, charts.at(then).publish(by, draft));
+    }
+
+    private List<VersionFiles> notYetPublished(RoomFiles files) {
+        int latest = latest(files);
+        var published = charts.version(files.room(), latest).map(ChartVersion::content);
+        for (int i = files.versions().size(); i > 0; i--) {
+            var version = files.versions().get(i - 1);
+            if (published.equals(Optional.of(version.reading().content()))) {
+                say.accept("room " + files.room() + ": " + version.name() + " says what version " + latest
+                        + " says, left out");
+                return files.versions().subList(i, files.versions().size());
+            }
+        }
+        return files.versions();
+    }
+
+    private int latest(RoomFiles files) {
+        var heads = charts.versions(files.room());
+        return heads.isEmpty() ? 0 : heads.get(0).number();
+    }
+
+    /** Before anything is written: a file of which a row could not be read might look like one published long ago. */
+    private static void requireReadable(List<RoomFiles> department) {
+        department.forEach(files -> files.versions().forEach(DepartmentLoader::requireReadable));
     }
 
     private static void requireReadable(VersionFiles version) {

@@ -48,7 +48,7 @@ public final class Main {
 
     /** Runs one command; every refusal is one line on {@code err}. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        return new CommandLine(new Main())
+        return commandLine()
                 .setOut(out)
                 .setErr(err)
                 .setExecutionExceptionHandler((failure, command, parsed) -> {
@@ -56,6 +56,11 @@ public final class Main {
                     return CommandLine.ExitCode.SOFTWARE;
                 })
                 .execute(args);
+    }
+
+    /** Every command with its options. */
+    static CommandLine commandLine() {
+        return new CommandLine(new Main());
     }
 
     /** The version the jar was built as. */

@@ -23,7 +23,7 @@ final class ServeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         var settings = config.settings();
-        FreePort.require(settings.server());
+        FreePort.require(settings.server(), "server.port");
         var application = Application.start(settings, SiteDatabase.open(settings), Clock.systemUTC());
         spec.commandLine()
                 .getOut()

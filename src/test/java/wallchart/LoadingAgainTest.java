@@ -24,7 +24,8 @@ import wallchart.store.TestDatabases;
 /** A department is loaded a second time: after an interruption, by mistake, or to go back. */
 class LoadingAgainTest {
 
-    private static final ChartRules RULES = Application.chartRules(SettingsFile.read(Path.of("demo-data/site.yaml")));
+    private static final ChartRules RULES =
+            SettingsFile.read(Path.of("demo-data/site.yaml")).chartRules();
 
     private final List<String> said = new ArrayList<>();
     private final RoomFiles room =

@@ -2,6 +2,7 @@ package wallchart.chart;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -28,20 +29,39 @@ public final class Charts {
 
     private final Database database;
     private final Publishing publishing;
-    private final Cache<Numbered, ChartVersion> past = Caffeine.newBuilder()
-            .maximumWeight(MOST_PAST_ROWS_KEPT)
-            .weigher((Numbered key, ChartVersion version) ->
-                    1 + version.content().rows().size())
-            .build();
-    private final ConcurrentMap<String, RoomHistory> histories = new ConcurrentHashMap<>();
+    private final Cache<Numbered, ChartVersion> past;
+    private final ConcurrentMap<String, RoomHistory> histories;
 
     private record Numbered(String room, int number) {}
 
     /** The charts of these rooms under these rules; what is published is checked against both. */
     public Charts(Database database, Rooms rooms, ChartRules rules) {
-        this.database = database;
-        this.publishing = new Publishing(rooms, rules);
+        this(database, new Publishing(rooms, rules), keepingPast(), new ConcurrentHashMap<>());
         refresh();
+    }
+
+    private Charts(
+            Database database,
+            Publishing publishing,
+            Cache<Numbered, ChartVersion> past,
+            ConcurrentMap<String, RoomHistory> histories) {
+        this.database = database;
+        this.publishing = publishing;
+        this.past = past;
+        this.histories = histories;
+    }
+
+    private static Cache<Numbered, ChartVersion> keepingPast() {
+        return Caffeine.newBuilder()
+                .maximumWeight(MOST_PAST_ROWS_KEPT)
+                .weigher((Numbered key, ChartVersion version) ->
+                        1 + version.content().rows().size())
+                .build();
+    }
+
+    /** The same charts, publishing at the instants of another clock: for a history that is told afterwards. */
+    public Charts at(Clock other) {
+        return new Charts(database.at(other), publishing, past, histories);
     }
 
     /** Reads the heads of all versions, and what answers now or later, anew. */

@@ -69,7 +69,7 @@ final class EquipmentStore {
     private static RoomRevision revision(ResultSet rows, StatementContext context) throws SQLException {
         int number = rows.getInt("revision");
         var document = rows.getString("document");
-        if (!EquipmentEncoding.digest(document).equals(rows.getString("digest"))) {
+        if (!new CanonicalJson(document).digest().equals(rows.getString("digest"))) {
             throw new IllegalStateException("stored equipment, revision " + number
                     + ", is not what was installed any more: it does not match its digest; restore a backup");
         }

@@ -1,5 +1,6 @@
 package wallchart.equipment;
 
+import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.NavigableMap;
@@ -25,11 +26,21 @@ public final class Rooms {
 
     private final Database database;
     private final EquipmentStore store = new EquipmentStore();
-    private final NavigableMap<String, List<RoomRevision>> revisions = new ConcurrentSkipListMap<>();
+    private final NavigableMap<String, List<RoomRevision>> revisions;
 
     public Rooms(Database database) {
-        this.database = database;
+        this(database, new ConcurrentSkipListMap<>());
         refresh();
+    }
+
+    private Rooms(Database database, NavigableMap<String, List<RoomRevision>> revisions) {
+        this.database = database;
+        this.revisions = revisions;
+    }
+
+    /** The same rooms, installing at the instants of another clock: for a history that is told afterwards. */
+    public Rooms at(Clock other) {
+        return new Rooms(database.at(other), revisions);
     }
 
     /** Reads all revisions anew. */

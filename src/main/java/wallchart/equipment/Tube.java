@@ -8,7 +8,7 @@ import wallchart.quantity.Filtration;
 /**
  * The X-ray tube of one room.
  *
- * @param anodeAngleDegrees angle of the anode, 5 to 30 degrees
+ * @param anodeAngleDegrees angle of the anode, 5 to 25 degrees, where the beam model holds
  * @param totalFiltration inherent and fixed added filtration, at least 1.5 mm Al
  * @param focalSpots one or two, each name once
  * @param output the physicist's measurement; absent means uncalibrated
@@ -20,7 +20,7 @@ public record Tube(
         Optional<MeasuredOutput> output) {
 
     private static final BigDecimal SMALLEST_ANGLE = new BigDecimal("5");
-    private static final BigDecimal LARGEST_ANGLE = new BigDecimal("30");
+    private static final BigDecimal LARGEST_ANGLE = new BigDecimal("25");
     private static final BigDecimal LEAST_ALUMINIUM = new BigDecimal("1.5");
 
     public Tube {

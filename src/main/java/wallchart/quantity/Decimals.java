@@ -50,7 +50,8 @@ public final class Decimals {
 
     /**
      * A computed value to the given number of significant digits, or to a whole number where that has more, as {@link #plain}
-     * writes it; for reading, not for further arithmetic. Rounds half away from zero.
+     * writes it; for reading, not for further arithmetic. A tie may go either way, as binary fractions
+     * do.
      *
      * @param digits 1 to 9
      */
