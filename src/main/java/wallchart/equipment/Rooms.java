@@ -109,10 +109,15 @@ public final class Rooms {
 
     /** The room as it was at an instant; empty before its first equipment. */
     public Optional<Room> inForce(String id, Instant at) {
+        return revisionInForce(id, at).map(RoomRevision::room);
+    }
+
+    /** The state of the room's equipment at an instant; empty before the first. */
+    public Optional<RoomRevision> revisionInForce(String id, Instant at) {
         var ofRoom = revisions(id);
         for (int i = ofRoom.size() - 1; i >= 0; i--) {
             if (!ofRoom.get(i).inForceFrom().isAfter(at)) {
-                return Optional.of(ofRoom.get(i).room());
+                return Optional.of(ofRoom.get(i));
             }
         }
         return Optional.empty();

@@ -35,10 +35,21 @@ final class Alternatives {
     }
 
     List<String> of(Wish wish) {
-        var offers = Stream.of(largeFocalSpot(wish), moreVoltage(wish), lessVoltage(wish), otherDistance(wish))
+        var offers = Stream.of(
+                        asInRow(wish), largeFocalSpot(wish), moreVoltage(wish), lessVoltage(wish), otherDistance(wish))
                 .flatMap(Optional::stream)
                 .toList();
         return offers.isEmpty() ? List.of("another room or technique, by judgement and local rules") : offers;
+    }
+
+    /** The row's own grid and distance, where the question asked for others. */
+    private Optional<String> asInRow(Wish wish) {
+        var own = situation.asInRow();
+        return own.equals(situation)
+                ? Optional.empty()
+                : tried(
+                        "grid " + own.gridName() + " and SID " + own.sid() + " as in the row",
+                        new Wish(derive.apply(own), wish.focalSpot()));
     }
 
     private Optional<String> largeFocalSpot(Wish wish) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wallchart.chart.Adjustment;
 import wallchart.chart.ExposureControl;
 import wallchart.chart.VersionHead;
 import wallchart.quantity.Decimals;
@@ -17,8 +18,8 @@ final class Cautions {
      */
     static final double SHORT_FOCUS_SKIN_CM = 45;
 
-    /** Rounding that a careful operator would want to hear of: half an R10 step. */
-    private static final double NOTABLE_ROUNDING_DB = 0.5;
+    /** Rounding that an operator would want to hear of: more than one R10 step, which is a deviation index of 1 (IEC 62494-1). */
+    private static final double NOTABLE_ROUNDING_DB = 1.0;
 
     /** Longer exposures than this show movement even in those who can keep still; common practice, no source. */
     private static final double LONG_EXPOSURE_MS = 1000;
@@ -38,6 +39,7 @@ final class Cautions {
         dose.ifPresent(estimate -> reference(estimate, cautions));
         grid(situation, cautions);
         console(wanted, achieved, cautions);
+        adjustments(situation, cautions);
         double focusSkin = situation.focusSkinCentimetres();
         if (focusSkin < SHORT_FOCUS_SKIN_CM) {
             cautions.add("the skin is only " + Words.number(focusSkin)
@@ -94,6 +96,16 @@ final class Cautions {
         }
         if (achieved.set() instanceof ConsoleSetting.Automatic automatic) {
             cautions.add(automaticExposure(automatic.control()));
+        }
+    }
+
+    /** The AEC sees a cast or a condition by itself; what the chart multiplies is the back-up alone. */
+    private static void adjustments(Situation situation, List<String> cautions) {
+        if (situation.row().setting().control() instanceof ExposureControl.Automatic) {
+            situation.adjustments().stream()
+                    .filter(adjustment -> adjustment.effect() instanceof Adjustment.MultiplyCurrentTime)
+                    .forEach(adjustment -> cautions.add(adjustment.label()
+                            + ": the AEC makes up for it by itself, here it changes the back-up only"));
         }
     }
 

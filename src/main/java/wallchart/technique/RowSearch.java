@@ -96,10 +96,20 @@ final class RowSearch {
         return Refusal.outsideChart(
                 query.bodyPart() + " " + query.projection() + " for " + query.patientGroup() + " at " + support.slug()
                         + ": no band holds " + thickness
-                        + "; nearest: " + words
+                        + "; nearest: " + words + elsewhere(rows, thickness)
                         + ". Check the measurement; outside the chart decide under local rules and "
                         + "propose a change",
                 nearest);
+    }
+
+    /** Other supports with a band for that thickness, in words; empty where there is none. */
+    private static String elsewhere(List<Row> rows, PartThickness thickness) {
+        var others = rows.stream()
+                .filter(row -> row.key().band().holds(thickness))
+                .map(row -> row.key().examination().support().slug())
+                .distinct()
+                .toList();
+        return others.isEmpty() ? "" : "; charted for this thickness at " + String.join(" and ", others);
     }
 
     private static Optional<Band> lastBelow(List<Band> bands, PartThickness thickness) {

@@ -32,6 +32,12 @@ public record Situation(
         return new Situation(room, row, support, receptor, thickness, otherSid, grid, rowGrid, adjustments);
     }
 
+    /** The same with the row's own grid and distance. */
+    Situation asInRow() {
+        return new Situation(
+                room, row, support, receptor, thickness, row.setting().sid(), rowGrid, rowGrid, adjustments);
+    }
+
     /** Thickness over the row's reference, in cm. */
     double centimetresOverReference() {
         return thickness

@@ -54,12 +54,12 @@ final class RoomPages {
         var id = RoomInPath.find(ctx, services.rooms()).id();
         var asked = TechniqueRequest.read(ctx.queryString());
         var at = asked.at().orElseGet(services.clock()::instant);
-        var room = services.rooms().inForce(id, at).orElseThrow(() -> noChart(id, at));
+        var equipment = services.rooms().revisionInForce(id, at).orElseThrow(() -> noChart(id, at));
         var chart = services.charts().inForce(id, at).orElseThrow(() -> noChart(id, at));
         var technique = services.rules()
-                .answer(room, chart, asked.query(), LocalDate.ofInstant(at, ZoneOffset.UTC))
+                .answer(equipment.room(), chart, asked.query(), LocalDate.ofInstant(at, ZoneOffset.UTC))
                 .either(Function.identity(), RoomPages::refuse);
-        Answers.json(ctx, TechniqueView.of(technique, asked.at(), signed));
+        Answers.json(ctx, TechniqueView.of(technique, equipment, asked.at(), signed));
     }
 
     private static Technique refuse(Refusal refusal) {

@@ -55,6 +55,16 @@ class AlternativesTest {
     }
 
     @Test
+    void the_rows_own_grid_and_distance_are_offered_where_others_were_asked_for() {
+        // 300 mAs at 100 cm is 675 mAs at 150 cm, over the largest station
+        var row = aHandbookRow().withMAs("300");
+        assertThat(refused(ROOM, row, aQuery().of("KNEE", "ap").atSid("150"))
+                        .alternatives()
+                        .get(0))
+                .isEqualTo("grid none and SID 100 cm as in the row: " + words(ROOM, row, aQuery()));
+    }
+
+    @Test
     void a_shorter_distance_is_offered_where_it_is_too_much_and_does() {
         var row = aHandbookRow().withMAs("600");
         assertThat(offer(ROOM, row, "SID 95 cm")).isEqualTo("SID 95 cm: " + words(ROOM, row, aQuery().atSid("95")));

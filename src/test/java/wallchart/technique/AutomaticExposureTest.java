@@ -2,7 +2,9 @@ package wallchart.technique;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static wallchart.chart.ChartFixtures.aChart;
 import static wallchart.chart.ChartFixtures.aRow;
+import static wallchart.chart.ChartFixtures.timesMAs;
 import static wallchart.equipment.EquipmentFixtures.aRoom;
 import static wallchart.equipment.EquipmentFixtures.aSmallSpot;
 import static wallchart.equipment.EquipmentFixtures.aTube;
@@ -50,6 +52,15 @@ class AutomaticExposureTest {
         assertThat(technique.exact().mAs()).isCloseTo(100 * Math.sqrt(2) * 1.21, within(1e-9));
         assertThat(set(technique).mAs()).hasToString("160 mAs");
         assertThat(technique.roundingDeviation()).isCloseTo(10 * Math.log10(160 / 171.12), within(0.001));
+    }
+
+    @Test
+    void an_adjustment_of_the_mas_is_said_to_change_the_backup_only() {
+        var chart = aChart().with(row()).with(timesMAs("plaster", "2"));
+        assertThat(found(ROOM, chart, aQuery().with("plaster")).cautions())
+                .anySatisfy(text -> assertThat(text).contains("the AEC makes up for it by itself", "back-up only"));
+        assertThat(found(ROOM, chart, aQuery()).cautions())
+                .noneSatisfy(text -> assertThat(text).contains("by itself"));
     }
 
     @Test

@@ -6,6 +6,7 @@ import static wallchart.chart.ChartFixtures.aRow;
 import static wallchart.technique.TechniqueFixtures.PHYSICS;
 import static wallchart.technique.TechniqueFixtures.RULES;
 import static wallchart.technique.TechniqueFixtures.TODAY;
+import static wallchart.technique.TechniqueFixtures.aConsole;
 import static wallchart.technique.TechniqueFixtures.aHandbookRoom;
 import static wallchart.technique.TechniqueFixtures.aHandbookRow;
 import static wallchart.technique.TechniqueFixtures.aQuery;
@@ -87,19 +88,21 @@ class CautionsTest {
     }
 
     @Test
-    void rounding_by_more_than_half_a_decibel_is_warned_of() {
-        // R'10 2.5 and 3.2: 2.82 goes to 2.5, -0.52 dB; 2.5 itself does not move
-        assertThat(found(HANDBOOK, aHandbookRow().withMAs("2.82"), aQuery().of("KNEE", "ap"))
-                        .cautions()
-                        .get(0))
-                .isEqualTo("the nearest mAs station moves the receptor exposure by -0.52 dB");
-        assertThat(found(HANDBOOK, aHandbookRow().withMAs("2.84"), aQuery().of("KNEE", "ap"))
-                        .cautions()
-                        .get(0))
-                .contains("+0.52 dB");
-        assertThat(found(HANDBOOK, aHandbookRow().withMAs("2.6"), aQuery().of("KNEE", "ap"))
+    void rounding_by_more_than_a_decibel_is_warned_of() {
+        // stations 10 and 20: 12.6 goes to 10, -1.00 dB, one R10 step; 13 goes to 10, -1.14 dB; 15 goes to 20, +1.25 dB
+        var coarse = aHandbookRoom().withGenerator(aConsole("10 20", "100")).room();
+        assertThat(roundingCaution(coarse, "13"))
+                .isEqualTo("the nearest mAs station moves the receptor exposure by -1.14 dB");
+        assertThat(roundingCaution(coarse, "15")).contains("+1.25 dB");
+        assertThat(found(coarse, aHandbookRow().withMAs("12.5"), aQuery().of("KNEE", "ap"))
                         .cautions())
                 .hasSize(1);
+    }
+
+    private static String roundingCaution(Room coarse, String mAs) {
+        return found(coarse, aHandbookRow().withMAs(mAs), aQuery().of("KNEE", "ap"))
+                .cautions()
+                .get(0);
     }
 
     @Test

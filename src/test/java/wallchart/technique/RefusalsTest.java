@@ -113,6 +113,17 @@ class RefusalsTest {
     }
 
     @Test
+    void a_thickness_that_another_support_is_charted_for_names_it() {
+        var chart = aChart().with(aRow().withBand(18, 24))
+                .with(aRow().at(SupportKind.TABLETOP).withGrid("none").withBand(10, 18));
+        var refusal = refused(ROOM, chart, aQuery().at(SupportKind.TABLETOP).ofThickness("20"));
+        assertThat(refusal.detail()).contains("charted for this thickness at table-bucky");
+        assertThat(refused(ROOM, chart, aQuery().at(SupportKind.TABLETOP).ofThickness("30"))
+                        .detail())
+                .doesNotContain("charted for this thickness");
+    }
+
+    @Test
     void a_band_holds_its_lower_end_and_not_its_upper() {
         assertThat(bandAt("18")).isEqualTo(Band.centimetres("18", "24"));
         assertThat(bandAt("23.99")).isEqualTo(Band.centimetres("18", "24"));

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wallchart.equipment.RoomRevision;
 import wallchart.technique.Step;
 import wallchart.technique.Technique;
 
@@ -17,6 +18,7 @@ import wallchart.technique.Technique;
 public record TechniqueView(
         String room,
         RawValue chart,
+        EquipmentHeadView equipment,
         RawValue row,
         AskedView asked,
         ExactView exact,
@@ -39,12 +41,17 @@ public record TechniqueView(
     /** Before any rounding. */
     public record ExactView(Double kV, Double mAs) {}
 
-    /** @param at the instant asked for, where one was */
-    public static TechniqueView of(Technique technique, Optional<Instant> at, SignedParts signed) {
+    /**
+     * @param equipment what the room was equipped with
+     * @param at the instant asked for, where one was
+     */
+    public static TechniqueView of(
+            Technique technique, RoomRevision equipment, Optional<Instant> at, SignedParts signed) {
         var used = technique.situation();
         return new TechniqueView(
                 used.room().id(),
                 signed.head(technique.chart()),
+                EquipmentHeadView.of(equipment),
                 signed.row(used.row()),
                 AskedView.of(used, at),
                 new ExactView(technique.exact().kV(), technique.exact().mAs()),
