@@ -1,6 +1,7 @@
 package wallchart;
 
 import java.time.Clock;
+import java.util.concurrent.CompletableFuture;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
 import wallchart.people.People;
@@ -33,10 +34,11 @@ public final class Application implements AutoCloseable {
      */
     public static Application start(Settings settings, Database database, Clock clock) {
         try {
+            var physics = CompletableFuture.supplyAsync(BeamPhysics::load); // while the charts are read
             var rooms = new Rooms(database);
             var charts = new Charts(database, rooms, settings.chartRules());
             var people = people(settings, database);
-            var technique = new TechniqueRules(BeamPhysics.load(), settings.referenceLevels());
+            var technique = new TechniqueRules(physics.join(), settings.referenceLevels());
             var services = new Services(rooms, charts, people, technique, clock);
             return new Application(database, WebServer.start(webSettings(settings), services));
         } catch (RuntimeException failed) {

@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import wallchart.Refusals.Refused;
 import wallchart.people.People;
 import wallchart.people.Person;
@@ -94,9 +95,9 @@ final class DemoDepartment {
 
     private void fill(Database database, People people) {
         try {
-            var files = new DepartmentFolder(data);
-            var byName = addPeople(people, files.people());
-            var rooms = files.rooms();
+            var reading = CompletableFuture.supplyAsync(() -> new DepartmentFolder(data).rooms());
+            var byName = addPeople(people, new DepartmentFolder(data).people());
+            var rooms = reading.join();
             new DepartmentLoader(database, settings.chartRules(), line -> {}).loadHistory(rooms, byName);
             rooms.forEach(room -> people.issueDemonstrationToken(BY, room.room()));
         } catch (RuntimeException failed) {

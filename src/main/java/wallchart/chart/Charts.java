@@ -69,15 +69,25 @@ public final class Charts {
         database.<List<String>>read(publishing::rooms).forEach(this::refresh);
     }
 
-    /** Reads one room's heads, and what answers there now or later. One at a time: an older reading must not replace a newer one. */
-    private synchronized void refresh(String room) {
+    private void refresh(String room) {
+        refresh(room, Optional.empty());
+    }
+
+    /**
+     * Reads one room's heads, and what answers there now or later. One at a time: an older reading must not replace a newer one.
+     *
+     * @param written a version that need not be read, because this process has just written it
+     */
+    private synchronized void refresh(String room, Optional<ChartVersion> written) {
         var known = histories.getOrDefault(room, RoomHistory.NONE);
         histories.put(
                 room,
                 database.<RoomHistory>read(tx -> RoomHistory.of(
-                        publishing.heads(tx, room),
-                        database.clock().instant(),
-                        head -> known.findAnswering(head.number()).orElseGet(() -> publishing.version(tx, head)))));
+                        publishing.heads(tx, room), database.clock().instant(), head -> known.findAnswering(
+                                        head.number())
+                                .or(() ->
+                                        written.filter(version -> version.head().equals(head)))
+                                .orElseGet(() -> publishing.version(tx, head)))));
     }
 
     /** Publishes the next version of a room's chart, signed by {@code by}. */
@@ -98,8 +108,8 @@ public final class Charts {
                 }
                 return made;
             });
-            if (publication instanceof Publication.Published) {
-                refresh(draft.room());
+            if (publication instanceof Publication.Published published) {
+                refresh(draft.room(), Optional.of(published.version()));
             }
             return publication;
         } catch (StoreException lost) {
