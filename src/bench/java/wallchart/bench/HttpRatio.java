@@ -25,7 +25,7 @@ final class HttpRatio {
 
     private static final int CONNECTIONS = 8;
     private static final int REQUESTS_EACH = 12_000;
-    private static final int WARM_UP_ROUNDS = 4;
+    private static final int WARM_UP_ROUNDS = 8;
     private static final int ROUNDS = 9;
     private static final int VERSIONS = 50;
     private static final List<Integer> ROOMS = List.of(1, 500);

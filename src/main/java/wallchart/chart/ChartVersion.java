@@ -1,6 +1,7 @@
 package wallchart.chart;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,15 +23,21 @@ public final class ChartVersion {
     private final VersionHead head;
     private final ChartContent content;
     private final SortedMap<String, SortedMap<String, Map<String, List<Row>>>> byExamination;
+    private final Map<Examined, List<Row>> rows = new HashMap<>();
     private final Map<String, Adjustment> adjustments;
 
     public ChartVersion(VersionHead head, ChartContent content) {
         this.head = head;
         this.content = content;
         this.byExamination = index(content.rows());
+        byExamination.forEach((bodyPart, projections) -> projections.forEach((projection, groups) ->
+                groups.forEach((group, ofGroup) -> rows.put(new Examined(bodyPart, projection, group), ofGroup))));
         this.adjustments = content.adjustments().stream()
                 .collect(Collectors.toUnmodifiableMap(Adjustment::name, Function.identity()));
     }
+
+    /** What a query names of a row, but for support and thickness: one look-up finds its rows. */
+    private record Examined(String bodyPart, String projection, String patientGroup) {}
 
     private static SortedMap<String, SortedMap<String, Map<String, List<Row>>>> index(List<Row> rows) {
         var index = new TreeMap<String, SortedMap<String, Map<String, List<Row>>>>();
@@ -71,7 +78,7 @@ public final class ChartVersion {
 
     /** The rows of one body part, projection and patient group at all supports, by ascending lower end of the band. */
     public List<Row> rows(String bodyPart, String projection, String patientGroup) {
-        return groups(bodyPart, projection).getOrDefault(patientGroup, List.of());
+        return rows.getOrDefault(new Examined(bodyPart, projection, patientGroup), List.of());
     }
 
     private Map<String, List<Row>> groups(String bodyPart, String projection) {

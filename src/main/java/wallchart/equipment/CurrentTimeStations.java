@@ -6,9 +6,9 @@ import wallchart.quantity.CurrentTimeProduct;
 /**
  * The current-time products a generator can be set to, ascending.
  *
- * @param stations at least one, strictly ascending, over 0 and up to 2000 mAs
+ * <p>Immutable. Kept a second time as plain numbers, as in {@link VoltageStations}.
  */
-public record CurrentTimeStations(List<CurrentTimeProduct> stations) {
+public final class CurrentTimeStations {
 
     private static final CurrentTimeProduct LARGEST_SENSIBLE = CurrentTimeProduct.milliampereSeconds(2000);
     /** Two ratios closer than this are the same: a tie. */
@@ -16,13 +16,25 @@ public record CurrentTimeStations(List<CurrentTimeProduct> stations) {
     /** With one station only: half an R10 step, as a factor. */
     private static final double HALF_R10_STEP = Math.pow(10, 0.05);
 
-    public CurrentTimeStations {
-        stations = Ascending.require("mAs stations", stations);
+    private final List<CurrentTimeProduct> stations;
+    private final double[] milliampereSeconds;
+
+    /** @param given at least one, strictly ascending, over 0 and up to 2000 mAs */
+    public CurrentTimeStations(List<CurrentTimeProduct> given) {
+        stations = Ascending.require("mAs stations", given);
+        milliampereSeconds = stations.stream()
+                .mapToDouble(CurrentTimeProduct::inMilliampereSeconds)
+                .toArray();
         if (stations.get(0).milliampereSeconds().signum() == 0
                 || stations.get(stations.size() - 1).compareTo(LARGEST_SENSIBLE) > 0) {
             throw new IllegalArgumentException("mAs stations run from " + stations.get(0) + " to "
                     + stations.get(stations.size() - 1) + ": they lie over 0 and up to " + LARGEST_SENSIBLE);
         }
+    }
+
+    /** The stations, ascending. */
+    public List<CurrentTimeProduct> stations() {
+        return stations;
     }
 
     public CurrentTimeProduct smallest() {
@@ -43,32 +55,44 @@ public record CurrentTimeStations(List<CurrentTimeProduct> stations) {
      * <p>The middle of two stations on that scale is the root of their product.
      */
     public CurrentTimeProduct nearest(double mAs) {
-        var lower = smallest();
-        for (var station : stations) {
-            double upper = station.inMilliampereSeconds();
-            if (upper >= mAs) {
-                return mAs * mAs <= lower.inMilliampereSeconds() * upper * (1 + TIE) ? lower : station;
-            }
-            lower = station;
+        int upper = 0;
+        while (upper < milliampereSeconds.length && milliampereSeconds[upper] < mAs) {
+            upper++;
         }
-        return lower;
+        if (upper == 0 || upper == milliampereSeconds.length) {
+            return upper == 0 ? smallest() : largest();
+        }
+        boolean lowerIsNearer = mAs * mAs <= milliampereSeconds[upper - 1] * milliampereSeconds[upper] * (1 + TIE);
+        return stations.get(lowerIsNearer ? upper - 1 : upper);
     }
 
     /** Whether a computed current-time product lies beyond the largest station by more than half a step. */
     public boolean isAbove(double mAs) {
         int last = stations.size() - 1;
-        return mAs > largest().inMilliampereSeconds() * halfStep(last - 1, last);
+        return mAs > milliampereSeconds[last] * halfStep(last - 1, last);
     }
 
     /** Whether a computed current-time product lies below the smallest station by more than half a step. */
     public boolean isBelow(double mAs) {
-        return mAs < smallest().inMilliampereSeconds() / halfStep(0, 1);
+        return mAs < milliampereSeconds[0] / halfStep(0, 1);
     }
 
     private double halfStep(int lower, int upper) {
-        return stations.size() == 1
-                ? HALF_R10_STEP
-                : Math.sqrt(stations.get(upper).inMilliampereSeconds()
-                        / stations.get(lower).inMilliampereSeconds());
+        return stations.size() == 1 ? HALF_R10_STEP : Math.sqrt(milliampereSeconds[upper] / milliampereSeconds[lower]);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof CurrentTimeStations that && stations.equals(that.stations);
+    }
+
+    @Override
+    public int hashCode() {
+        return stations.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return stations.toString();
     }
 }

@@ -2,10 +2,11 @@ package wallchart.equipment;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
-import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import java.util.function.BiConsumer;
 import wallchart.store.Actor;
 import wallchart.store.CanonicalJson;
@@ -26,14 +27,14 @@ public final class Rooms {
 
     private final Database database;
     private final EquipmentStore store = new EquipmentStore();
-    private final NavigableMap<String, List<RoomRevision>> revisions;
+    private final ConcurrentMap<String, List<RoomRevision>> revisions;
 
     public Rooms(Database database) {
-        this(database, new ConcurrentSkipListMap<>());
+        this(database, new ConcurrentHashMap<>());
         refresh();
     }
 
-    private Rooms(Database database, NavigableMap<String, List<RoomRevision>> revisions) {
+    private Rooms(Database database, ConcurrentMap<String, List<RoomRevision>> revisions) {
         this.database = database;
         this.revisions = revisions;
     }
@@ -99,7 +100,10 @@ public final class Rooms {
 
     /** All rooms as they are now, by ascending id. */
     public List<Room> list() {
-        return revisions.values().stream().map(Rooms::newest).toList();
+        return revisions.values().stream()
+                .map(Rooms::newest)
+                .sorted(Comparator.comparing(Room::id))
+                .toList();
     }
 
     /** The room as it is now. */

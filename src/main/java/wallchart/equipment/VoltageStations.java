@@ -7,9 +7,10 @@ import wallchart.quantity.TubeVoltage;
 /**
  * The tube voltages a generator can be set to, ascending.
  *
- * @param stations at least one, strictly ascending, within 20 to 200 kV
+ * <p>Immutable. The values are kept a second time as plain numbers, side by side in memory: every technique searches them, and in
+ * a department of hundreds of rooms each step from station to number would be a wait for memory.
  */
-public record VoltageStations(List<TubeVoltage> stations) {
+public final class VoltageStations {
 
     private static final TubeVoltage LOWEST_SENSIBLE = TubeVoltage.kilovolts(20);
     private static final TubeVoltage HIGHEST_SENSIBLE = TubeVoltage.kilovolts(200);
@@ -17,8 +18,13 @@ public record VoltageStations(List<TubeVoltage> stations) {
     /** Two distances that differ by less than this are a tie: sums of decimal steps miss the half by some 1e-14 kV. */
     private static final double HALFWAY = 1e-9;
 
-    public VoltageStations {
-        stations = Ascending.require("kV stations", stations);
+    private final List<TubeVoltage> stations;
+    private final double[] kilovolts;
+
+    /** @param given at least one, strictly ascending, within 20 to 200 kV */
+    public VoltageStations(List<TubeVoltage> given) {
+        stations = Ascending.require("kV stations", given);
+        kilovolts = stations.stream().mapToDouble(TubeVoltage::inKilovolts).toArray();
         if (stations.get(0).compareTo(LOWEST_SENSIBLE) < 0
                 || stations.get(stations.size() - 1).compareTo(HIGHEST_SENSIBLE) > 0) {
             throw new IllegalArgumentException("kV stations run from " + stations.get(0) + " to "
@@ -26,6 +32,11 @@ public record VoltageStations(List<TubeVoltage> stations) {
                     + " and "
                     + HIGHEST_SENSIBLE);
         }
+    }
+
+    /** The stations, ascending. */
+    public List<TubeVoltage> stations() {
+        return stations;
     }
 
     public TubeVoltage lowest() {
@@ -60,15 +71,30 @@ public record VoltageStations(List<TubeVoltage> stations) {
     /** Index of the first station at or over a tube voltage; the number of stations where all lie under it. */
     private int firstNotUnder(double kV) {
         int from = 0;
-        int to = stations.size();
+        int to = kilovolts.length;
         while (from < to) {
             int middle = (from + to) / 2;
-            if (stations.get(middle).inKilovolts() < kV) {
+            if (kilovolts[middle] < kV) {
                 from = middle + 1;
             } else {
                 to = middle;
             }
         }
         return from;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof VoltageStations that && stations.equals(that.stations);
+    }
+
+    @Override
+    public int hashCode() {
+        return stations.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return stations.toString();
     }
 }
