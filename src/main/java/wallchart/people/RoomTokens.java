@@ -16,9 +16,7 @@ final class RoomTokens {
 
     private final Database database;
     private final RoomTokenStore tokens = new RoomTokenStore();
-    /** By secret, for one second: a hash for each request of a room page would be the dearest part of its way in. */
     private final Cache<String, Optional<RoomToken>> remembered;
-
     private final LastAnswers lastAnswers;
 
     RoomTokens(Database database, Ticker ticker) {
@@ -48,7 +46,7 @@ final class RoomTokens {
     private RoomToken.Issued issue(Actor by, String room, String label, String secret) {
         var hash = Secrets.hash(secret);
         var token = database.<RoomToken>write(by, tx -> tokens.add(tx, room, label, hash));
-        remembered.invalidate(secret);
+        remembered.invalidate(hash);
         return new RoomToken.Issued(token, secret);
     }
 
@@ -70,12 +68,7 @@ final class RoomTokens {
         if (secret.length() > Secrets.LONGEST_TOKEN || isRefusedHere(secret)) {
             return Optional.empty();
         }
-        return remembered.get(secret, this::ask);
-    }
-
-    private Optional<RoomToken> ask(String secret) {
-        var hash = Secrets.hash(secret);
-        return lastAnswers.orLast(hash, () -> findInUse(hash));
+        return remembered.get(Secrets.hash(secret), hash -> lastAnswers.orLast(hash, () -> findInUse(hash)));
     }
 
     private Optional<RoomToken> findInUse(String hash) {
