@@ -40,8 +40,9 @@ final class PersonCommand implements Runnable {
                     String printedName,
             @Option(names = "--role", required = true, description = "radiographer, lead, physicist or administrator.")
                     String role) {
-        return SiteDatabase.with(config.settings(), database -> {
-            var people = Application.people(config.settings(), database);
+        var settings = config.settings();
+        return SiteDatabase.with(settings, database -> {
+            var people = Application.people(settings, database);
             var person = new NewPerson(name, printedName, role(role), Passwords.read(name));
             if (people.add(Actor.system("command line"), person) instanceof Registration.Refused refused) {
                 throw new Refused(refused.text());
@@ -61,8 +62,9 @@ final class PersonCommand implements Runnable {
 
     @Command(name = "list", description = "Lists the accounts.", mixinStandardHelpOptions = true)
     int list(@Mixin ConfigOption config) {
-        return SiteDatabase.with(config.settings(), database -> {
-            Application.people(config.settings(), database).list().forEach(person -> spec.commandLine()
+        var settings = config.settings();
+        return SiteDatabase.with(settings, database -> {
+            Application.people(settings, database).list().forEach(person -> spec.commandLine()
                     .getOut()
                     .println(person.name() + "  " + person.role().slug() + "  " + person.printedName()
                             + (person.isDisabled() ? "  disabled" : "")));

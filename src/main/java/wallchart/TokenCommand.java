@@ -39,11 +39,12 @@ final class TokenCommand implements Runnable {
             @Mixin ConfigOption config,
             @Parameters(paramLabel = "ROOM", description = "Room, such as r1.") String room,
             @Option(names = "--label", required = true, description = "Which workstation, for people.") String label) {
-        return SiteDatabase.with(config.settings(), database -> {
+        var settings = config.settings();
+        return SiteDatabase.with(settings, database -> {
             if (new Rooms(database).find(room).isEmpty()) {
                 throw new Refused("there is no room \"" + room + "\": load its equipment first");
             }
-            var issued = issue(Application.people(config.settings(), database), room, label);
+            var issued = issue(Application.people(settings, database), room, label);
             say("token " + issued.token().id() + " for room " + room + ", shown only now:");
             say(issued.secret());
             return 0;
@@ -60,8 +61,9 @@ final class TokenCommand implements Runnable {
 
     @Command(name = "list", description = "Lists the tokens, never their secrets.", mixinStandardHelpOptions = true)
     int list(@Mixin ConfigOption config) {
-        return SiteDatabase.with(config.settings(), database -> {
-            Application.people(config.settings(), database)
+        var settings = config.settings();
+        return SiteDatabase.with(settings, database -> {
+            Application.people(settings, database)
                     .roomTokens()
                     .forEach(token -> say(token.id() + "  " + token.room() + "  " + token.label() + "  issued "
                             + token.issuedAt()
@@ -74,8 +76,9 @@ final class TokenCommand implements Runnable {
     int revoke(
             @Mixin ConfigOption config,
             @Parameters(paramLabel = "ID", description = "Number of the token, from token list.") long id) {
-        return SiteDatabase.with(config.settings(), database -> {
-            Application.people(config.settings(), database)
+        var settings = config.settings();
+        return SiteDatabase.with(settings, database -> {
+            Application.people(settings, database)
                     .revokeRoomToken(BY, id)
                     .orElseThrow(() -> new Refused("there is no token " + id + ": see token list"));
             say("token " + id + " revoked");
