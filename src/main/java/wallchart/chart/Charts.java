@@ -81,7 +81,7 @@ public final class Charts {
     private synchronized void refresh(String room, Optional<ChartVersion> written) {
         var known = histories.getOrDefault(room, RoomHistory.NONE);
         histories.put(
-                room,
+                room.intern(),
                 database.<RoomHistory>read(tx -> RoomHistory.of(
                         publishing.heads(tx, room), database.clock().instant(), head -> known.findAnswering(
                                         head.number())
@@ -150,7 +150,9 @@ public final class Charts {
 
     /** The version that answers at an instant; empty before the first comes into force. */
     public Optional<ChartVersion> inForce(String room, Instant at) {
-        return history(room).findInForce(at).flatMap(head -> version(room, head.number()));
+        var history = history(room);
+        return history.findAnswering(at)
+                .or(() -> history.findInForce(at).flatMap(head -> version(room, head.number())));
     }
 
     private RoomHistory history(String room) {

@@ -16,7 +16,8 @@ final class Publishing {
     private final Rooms rooms;
     private final ChartRules rules;
     private final VersionStore versions = new VersionStore();
-    private final RowStore rows = new RowStore();
+    private final SharedRows shared = new SharedRows();
+    private final RowStore rows = new RowStore(shared);
     private final AdjustmentStore adjustments = new AdjustmentStore();
 
     Publishing(Rooms rooms, ChartRules rules) {
@@ -118,7 +119,7 @@ final class Publishing {
     }
 
     ChartVersion version(ReadTx tx, VersionHead head) {
-        return new ChartVersion(head, content(tx, head));
+        return new ChartVersion(head, shared.of(content(tx, head)));
     }
 
     /** What was signed; a table to which something was added since must not answer in its name. */

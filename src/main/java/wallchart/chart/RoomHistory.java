@@ -3,9 +3,7 @@ package wallchart.chart;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -13,22 +11,22 @@ import java.util.function.Function;
  * The versions of one room's chart: all heads, and in full what answers now or will answer later. Immutable.
  *
  * @param heads oldest first, so in force from ascending instants
- * @param answering by number
+ * @param answering newest first
  */
-record RoomHistory(List<VersionHead> heads, Map<Integer, ChartVersion> answering) {
+record RoomHistory(List<VersionHead> heads, List<ChartVersion> answering) {
 
-    static final RoomHistory NONE = new RoomHistory(List.of(), Map.of());
+    static final RoomHistory NONE = new RoomHistory(List.of(), List.of());
 
     /** @param whole gives the version of a head in full; asked only for those that answer at {@code now} or later */
     static RoomHistory of(List<VersionHead> heads, Instant now, Function<VersionHead, ChartVersion> whole) {
-        var answering = new HashMap<Integer, ChartVersion>();
+        var answering = new ArrayList<ChartVersion>();
         for (int i = heads.size() - 1; i >= 0; i--) {
-            answering.put(heads.get(i).number(), whole.apply(heads.get(i)));
+            answering.add(whole.apply(heads.get(i)));
             if (!heads.get(i).inForceFrom().isAfter(now)) {
                 break;
             }
         }
-        return new RoomHistory(List.copyOf(heads), Map.copyOf(answering));
+        return new RoomHistory(List.copyOf(heads), List.copyOf(answering));
     }
 
     List<VersionHead> newestFirst() {
@@ -43,9 +41,22 @@ record RoomHistory(List<VersionHead> heads, Map<Integer, ChartVersion> answering
     }
 
     Optional<ChartVersion> findAnswering(int number) {
-        return Optional.ofNullable(answering.get(number));
+        return answering.stream()
+                .filter(version -> version.head().number() == number)
+                .findFirst();
     }
 
+    /** The version that answers at an instant, if it is one of those held in full: what is asked for every technique. */
+    Optional<ChartVersion> findAnswering(Instant at) {
+        for (var version : answering) {
+            if (!version.head().inForceFrom().isAfter(at)) {
+                return Optional.of(version);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The head of the version that answered at an instant, however long ago. */
     Optional<VersionHead> findInForce(Instant at) {
         for (int i = heads.size() - 1; i >= 0; i--) {
             if (!heads.get(i).inForceFrom().isAfter(at)) {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.statement.PreparedBatch;
-import org.jdbi.v3.core.statement.StatementContext;
 import wallchart.equipment.Chamber;
 import wallchart.equipment.FocalSpotName;
 import wallchart.equipment.SupportKind;
@@ -88,7 +87,7 @@ final class RowColumns {
                 .bind("notes", words.notes());
     }
 
-    static Placed<Row> read(ResultSet rows, StatementContext context) throws SQLException {
+    static Placed<Row> read(ResultSet rows, SharedRows shared) throws SQLException {
         var key = new RowKey(
                 new ExaminationKey(
                         rows.getString("body_part"),
@@ -100,7 +99,9 @@ final class RowColumns {
                         new PartThickness(rows.getBigDecimal("band_to_cm"))));
         var reference = new PartThickness(rows.getBigDecimal("reference_cm"));
         return new Placed<>(
-                rows.getLong("id"), rows.getLong("ordinal"), new Row(key, reference, setting(rows), positioning(rows)));
+                rows.getLong("id"),
+                rows.getLong("ordinal"),
+                shared.of(new Row(key, reference, setting(rows), positioning(rows))));
     }
 
     private static RowSetting setting(ResultSet rows) throws SQLException {

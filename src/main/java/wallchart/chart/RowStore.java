@@ -8,6 +8,12 @@ import wallchart.store.Tx;
 /** The tables of rows: which row belongs to which versions. */
 final class RowStore {
 
+    private final SharedRows shared;
+
+    RowStore(SharedRows shared) {
+        this.shared = shared;
+    }
+
     /** Rows of a version, in the order people gave. */
     List<Placed<Row>> list(ReadTx tx, String room, int version) {
         return tx.handle()
@@ -23,7 +29,7 @@ final class RowStore {
                         + " ORDER BY ordinal")
                 .bind("room", room)
                 .bind("version", version)
-                .map(RowColumns::read)
+                .map((rows, context) -> RowColumns.read(rows, shared))
                 .list();
     }
 

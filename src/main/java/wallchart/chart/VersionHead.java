@@ -23,4 +23,9 @@ public record VersionHead(
         String reason,
         Instant inForceFrom,
         LocalDate reviewDue,
-        Signature signature) {}
+        Signature signature) {
+
+    public VersionHead {
+        room = room.intern(); // the same few ids stand in every version and every look-up
+    }
+}

@@ -17,6 +17,8 @@ final class EquipmentStore {
     private static final String SELECT =
             "SELECT revision, document, digest, in_force_from, installed_by FROM equipment_revision";
 
+    private final SharedEquipment shared = new SharedEquipment();
+
     void add(Tx tx, String room, int revision, CanonicalJson document) {
         tx.handle()
                 .createUpdate("INSERT INTO equipment_revision"
@@ -44,7 +46,7 @@ final class EquipmentStore {
         return tx.handle()
                 .createQuery(SELECT + " WHERE room = :room ORDER BY revision")
                 .bind("room", room)
-                .map(EquipmentStore::revision)
+                .map(this::revision)
                 .list();
     }
 
@@ -52,7 +54,7 @@ final class EquipmentStore {
         return tx.handle()
                 .createQuery(SELECT + " WHERE room = :room ORDER BY revision DESC FETCH FIRST 1 ROW ONLY")
                 .bind("room", room)
-                .map(EquipmentStore::revision)
+                .map(this::revision)
                 .findOne();
     }
 
@@ -62,11 +64,11 @@ final class EquipmentStore {
                         + " ORDER BY revision DESC FETCH FIRST 1 ROW ONLY")
                 .bind("room", room)
                 .bind("at", at)
-                .map(EquipmentStore::revision)
+                .map(this::revision)
                 .findOne();
     }
 
-    private static RoomRevision revision(ResultSet rows, StatementContext context) throws SQLException {
+    private RoomRevision revision(ResultSet rows, StatementContext context) throws SQLException {
         int number = rows.getInt("revision");
         var document = rows.getString("document");
         if (!new CanonicalJson(document).digest().equals(rows.getString("digest"))) {
@@ -80,7 +82,7 @@ final class EquipmentStore {
                     rows.getString("digest"),
                     rows.getObject("in_force_from", OffsetDateTime.class).toInstant(),
                     rows.getString("installed_by"),
-                    accepted.room());
+                    shared.of(accepted.room()));
         }
         throw new IllegalStateException("stored equipment, revision " + number + ", is no possible room any more: "
                 + ((EquipmentReading.Refused) reading).problems());

@@ -22,7 +22,7 @@ public record Room(
         List<Support> supports) {
 
     public Room {
-        Slugs.require("room", id);
+        id = Slugs.require("room", id).intern(); // the same few ids stand in every look-up
         if (name.isBlank()) {
             throw new IllegalArgumentException("room name is empty: write the name staff know it by");
         }

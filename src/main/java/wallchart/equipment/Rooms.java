@@ -51,7 +51,7 @@ public final class Rooms {
 
     /** Reads one room's revisions anew. One at a time: an older reading must not replace a newer one. */
     private synchronized void refresh(String room) {
-        revisions.put(room, database.<List<RoomRevision>>read(tx -> store.list(tx, room)));
+        revisions.put(room.intern(), database.<List<RoomRevision>>read(tx -> store.list(tx, room)));
     }
 
     /** Puts equipment in force from now on, as a new revision; a document equal to the one in force changes nothing. */

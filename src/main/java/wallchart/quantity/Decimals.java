@@ -3,6 +3,7 @@ package wallchart.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
 
 /** How every decimal quantity is checked and written; kept in one place so that all of them agree. */
 public final class Decimals {
@@ -63,28 +64,48 @@ public final class Decimals {
         if (value == 0 || !Double.isFinite(value)) {
             return value == 0 ? "0" : Double.toString(value);
         }
-        int decimals = Math.max(0, digits - 1 - (int) Math.floor(Math.log10(value)));
+        int decimals = Math.max(0, digits - 1 - magnitude(value));
         boolean exact = decimals < POWERS_OF_TEN.length && value < POWERS_OF_TEN[POWERS_OF_TEN.length - 1];
         return exact
                 ? shifted(Math.round(value * POWERS_OF_TEN[decimals]), decimals)
                 : plain(BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP)));
     }
 
-    /** So many units of the last of so many decimals, without trailing zeros. */
+    /** The exponent of the value written as d.ddd x 10^exponent; where it is below -15, -16. */
+    private static int magnitude(double value) {
+        int exponent = 0;
+        while (exponent + 1 < POWERS_OF_TEN.length && value >= POWERS_OF_TEN[exponent + 1]) {
+            exponent++;
+        }
+        int down = 0;
+        while (down < POWERS_OF_TEN.length && value * POWERS_OF_TEN[down] < 1) {
+            down++;
+        }
+        return exponent - down;
+    }
+
+    /** So many units of the last of so many decimals, without trailing zeros. Written from the end; every answer has a hundred. */
     private static String shifted(long units, int decimals) {
-        while (decimals > 0 && units % 10 == 0) {
-            units /= 10;
+        while (decimals > 0 && units % TEN == 0) {
+            units /= TEN;
             decimals--;
         }
-        if (decimals == 0) {
-            return Long.toString(units);
+        byte[] written = new byte[LONGEST];
+        int start = LONGEST;
+        for (int place = 0; units > 0 || place <= decimals; place++) {
+            if (place == decimals && decimals > 0) {
+                written[--start] = '.';
+            }
+            written[--start] = (byte) ('0' + units % TEN);
+            units /= TEN;
         }
-        var written = new StringBuilder(20).append(units);
-        while (written.length() <= decimals) {
-            written.insert(0, '0');
-        }
-        return written.insert(written.length() - decimals, '.').toString();
+        return new String(written, start, LONGEST - start, StandardCharsets.ISO_8859_1);
     }
+
+    private static final int TEN = 10;
+
+    /** Nineteen digits of a long, or fifteen decimals and one digit before them, and the point. */
+    private static final int LONGEST = 24;
 
     private static final double[] POWERS_OF_TEN = {
         1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15

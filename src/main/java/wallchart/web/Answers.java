@@ -15,17 +15,16 @@ import wallchart.web.view.Json;
 final class Answers {
 
     private static final Logger LOG = LoggerFactory.getLogger(Answers.class);
-    private static final String JSON = "application/json";
+    static final String JSON = "application/json";
 
     private Answers() {}
 
-    /** The view as JSON, not to be stored on the way unless {@link #isKnown} says otherwise. */
+    /** The view as JSON, which is this server's default type; not to be stored on the way unless {@link #isKnown} says otherwise. */
     static void json(Context ctx, Object view) {
-        var written = Json.bytes(view);
-        ctx.res().setContentType(JSON);
-        ctx.res().setContentLength(written.length);
+        var written = Json.written(view);
+        ctx.res().setContentLength(written.size());
         try {
-            ctx.res().getOutputStream().write(written);
+            written.writeTo(ctx.res().getOutputStream());
         } catch (IOException gone) {
             LOG.debug("request {}: the caller is gone", Standing.id(ctx.req()), gone);
         }
@@ -78,6 +77,7 @@ final class Answers {
         ctx.header("Cache-Control", "no-store");
         ctx.res().setHeader("ETag", null);
         ctx.status(problem.code().status());
+        ctx.res().setCharacterEncoding((String) null); // JSON is UTF-8 always: no parameter says so again
         ctx.res().setContentType(Problem.MEDIA_TYPE);
         ctx.result(Json.bytes(problem.body(ServerErrors.instance(ctx.req().getRequestURI()), Standing.id(ctx.req()))));
     }

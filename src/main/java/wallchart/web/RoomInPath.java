@@ -14,9 +14,21 @@ final class RoomInPath {
     /** The room as it is equipped now, or the end of the request. */
     static Room find(Context ctx, Rooms rooms) {
         var id = ctx.pathParam("room");
-        return rooms.find(id)
-                .orElseThrow(() -> new RequestRefused(
-                        ProblemCode.UNKNOWN_ROOM,
-                        "room \"" + id + "\" is not known: ask for a room that GET /api/v1/rooms lists"));
+        return rooms.find(id).orElseThrow(() -> unknown(id));
+    }
+
+    /** The room's id, or the end of the request. */
+    static String id(Context ctx, Rooms rooms) {
+        var id = ctx.pathParam("room");
+        if (rooms.revisions(id).isEmpty()) {
+            throw unknown(id);
+        }
+        return id;
+    }
+
+    private static RequestRefused unknown(String id) {
+        return new RequestRefused(
+                ProblemCode.UNKNOWN_ROOM,
+                "room \"" + id + "\" is not known: ask for a room that GET /api/v1/rooms lists");
     }
 }

@@ -51,7 +51,7 @@ final class RoomPages {
 
     /** The main job. */
     void technique(Context ctx) {
-        var id = RoomInPath.find(ctx, services.rooms()).id();
+        var id = RoomInPath.id(ctx, services.rooms());
         var asked = TechniqueRequest.read(ctx.queryString());
         var at = asked.at().orElseGet(services.clock()::instant);
         var equipment = services.rooms().revisionInForce(id, at).orElseThrow(() -> noChart(id, at));

@@ -58,6 +58,7 @@ public final class WebServer implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.jetty.host = settings.host();
         config.jetty.port = settings.port();
+        config.http.defaultContentType = Answers.JSON;
         config.http.prefer405over404 = true;
         config.http.maxRequestSize = Bodies.LARGEST;
         config.http.compressionStrategy = CompressionStrategy.NONE;
@@ -74,6 +75,8 @@ public final class WebServer implements AutoCloseable {
     private static void configure(HttpConfiguration http) {
         http.setSendServerVersion(false);
         http.setSendXPoweredBy(false);
+        http.setHeaderCacheSize(
+                0); // the one header that repeats is a room's token: not kept, and never the same behind a proxy
         http.setRequestHeaderSize(LARGEST_HEADERS);
     }
 

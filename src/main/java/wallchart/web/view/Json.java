@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.annotation.JacksonStdImpl;
 import com.fasterxml.jackson.databind.cfg.CoercionAction;
 import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -18,6 +19,7 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.type.LogicalType;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import com.fasterxml.jackson.module.blackbird.BlackbirdModule;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
 import wallchart.quantity.Decimals;
@@ -34,6 +36,10 @@ public final class Json {
     private static final int COMPUTED_DIGITS = 6;
 
     private static final int DEEPEST = 20;
+
+    /** More than a technique takes. */
+    private static final int USUAL_BYTES = 4096;
+
     private static final JsonMapper MAPPER = mapper();
     private static final ObjectWriter WRITER = MAPPER.writer();
 
@@ -46,6 +52,17 @@ public final class Json {
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException("a view cannot be written as JSON", impossible);
         }
+    }
+
+    /** The value as UTF-8 JSON, to be sent on without another copy. */
+    public static ByteArrayOutputStream written(Object value) {
+        var bytes = new ByteArrayOutputStream(USUAL_BYTES);
+        try {
+            WRITER.writeValue(bytes, value);
+        } catch (IOException impossible) {
+            throw new IllegalStateException("a view cannot be written as JSON", impossible);
+        }
+        return bytes;
     }
 
     /** Reads one type of request body, strictly. */
@@ -76,6 +93,8 @@ public final class Json {
                 .build();
     }
 
+    /** Marked standard, so that the Blackbird module goes on reading such members without reflection. */
+    @JacksonStdImpl
     private static final class PlainDecimal extends JsonSerializer<BigDecimal> {
         @Override
         public void serialize(BigDecimal value, JsonGenerator json, SerializerProvider provider) throws IOException {
@@ -83,6 +102,7 @@ public final class Json {
         }
     }
 
+    @JacksonStdImpl
     private static final class Computed extends JsonSerializer<Double> {
         @Override
         public void serialize(Double value, JsonGenerator json, SerializerProvider provider) throws IOException {
