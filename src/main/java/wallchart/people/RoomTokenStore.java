@@ -1,7 +1,9 @@
 package wallchart.people;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.mapper.RowMapper;
 import wallchart.store.ReadTx;
 import wallchart.store.Tx;
@@ -13,7 +15,7 @@ final class RoomTokenStore {
 
     private static final RowMapper<RoomToken> TOKEN = (rows, context) -> new RoomToken(
             rows.getLong("id"),
-            rows.getString("room"),
+            rows.getString("room").intern(), // the same few ids stand in every look-up
             rows.getString("label"),
             PersonStore.instant(rows, "issued_at").orElseThrow(),
             rows.getString("issued_by"),
@@ -42,12 +44,20 @@ final class RoomTokenStore {
                 .findOne();
     }
 
-    Optional<RoomToken> findInUse(ReadTx tx, String tokenHash) {
+    /** By the hash of the secret. */
+    Map<String, RoomToken> inUse(ReadTx tx) {
         return tx.handle()
-                .createQuery(SELECT + "WHERE token_hash = :tokenHash AND revoked_at IS NULL")
-                .bind("tokenHash", tokenHash)
-                .map(TOKEN)
-                .findOne();
+                .createQuery("SELECT token_hash, id, room, label, issued_at, issued_by, revoked_at FROM room_token"
+                        + " WHERE revoked_at IS NULL")
+                .map((rows, context) -> Map.entry(rows.getString("token_hash"), TOKEN.map(rows, context)))
+                .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
+    }
+
+    TokensInUse.State state(ReadTx tx) {
+        return tx.handle()
+                .createQuery("SELECT COUNT(*) AS issued, COUNT(revoked_at) AS revoked FROM room_token")
+                .map((rows, context) -> new TokensInUse.State(rows.getLong("issued"), rows.getLong("revoked")))
+                .one();
     }
 
     List<RoomToken> list(ReadTx tx) {

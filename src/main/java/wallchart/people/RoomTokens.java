@@ -1,9 +1,8 @@
 package wallchart.people;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import com.github.benmanes.caffeine.cache.Ticker;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import wallchart.store.Actor;
 import wallchart.store.Database;
@@ -12,21 +11,23 @@ import wallchart.store.Mode;
 /** The part of {@link People} that knows the rooms' workstations; on the way of every request of a room page. */
 final class RoomTokens {
 
-    private static final int REMEMBERED = 10_000;
-
     private final Database database;
     private final RoomTokenStore tokens = new RoomTokenStore();
-    private final Cache<String, Optional<RoomToken>> remembered;
-    private final LastAnswers lastAnswers;
+    private final TokensInUse inUse;
 
     RoomTokens(Database database, Ticker ticker) {
         this.database = database;
-        this.lastAnswers = new LastAnswers(ticker);
-        this.remembered = Caffeine.newBuilder()
-                .maximumSize(REMEMBERED)
-                .expireAfterWrite(People.REMEMBERED_FOR)
-                .ticker(ticker)
-                .build();
+        this.inUse = new TokensInUse(ticker, new TokensInUse.Table() {
+            @Override
+            public TokensInUse.State state() {
+                return database.read(tokens::state);
+            }
+
+            @Override
+            public Map<String, RoomToken> inUse() {
+                return database.read(tokens::inUse);
+            }
+        });
     }
 
     RoomToken.Issued issue(Actor by, String room, String label) {
@@ -46,17 +47,17 @@ final class RoomTokens {
     private RoomToken.Issued issue(Actor by, String room, String label, String secret) {
         var hash = Secrets.hash(secret);
         var token = database.<RoomToken>write(by, tx -> tokens.add(tx, room, label, hash));
-        remembered.invalidate(hash);
+        inUse.changed();
         return new RoomToken.Issued(token, secret);
     }
 
     Optional<RoomToken> revoke(Actor by, long id) {
-        lastAnswers.revoke(id); // first: whatever comes of the writing, it was asked for
+        inUse.revoke(id); // first: whatever comes of the writing, it was asked for
         var revoked = database.<Optional<RoomToken>>write(by, tx -> {
             tokens.revoke(tx, id);
             return tokens.find(tx, id);
         });
-        remembered.invalidateAll();
+        inUse.changed();
         return revoked;
     }
 
@@ -68,11 +69,7 @@ final class RoomTokens {
         if (secret.length() > Secrets.LONGEST_TOKEN || isRefusedHere(secret)) {
             return Optional.empty();
         }
-        return remembered.get(Secrets.hash(secret), hash -> lastAnswers.orLast(hash, () -> findInUse(hash)));
-    }
-
-    private Optional<RoomToken> findInUse(String hash) {
-        return database.<Optional<RoomToken>>read(tx -> tokens.findInUse(tx, hash));
+        return inUse.find(Secrets.hash(secret));
     }
 
     private static void requireLine(String what, String text, int longest) {
