@@ -35,7 +35,7 @@ import wallchart.technique.TechniqueRules;
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
 @Warmup(iterations = 4, time = 1)
 @Measurement(iterations = 5, time = 1)
-@Fork(1)
+@Fork(value = 1, jvmArgsAppend = "-XX:+UseTransparentHugePages")
 public class TechniqueBenchmark {
 
     private static final LocalDate DAY = LocalDate.of(2026, 11, 2);
