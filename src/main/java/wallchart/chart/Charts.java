@@ -5,6 +5,7 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
@@ -26,6 +27,9 @@ public final class Charts {
 
     /** About this many rows of past versions stay in memory; what answers now or later always does. */
     private static final int MOST_PAST_ROWS_KEPT = 100_000;
+
+    /** The unique constraint that lets one of two rival signatures win. */
+    public static final String NUMBER_TAKEN = VersionStore.NUMBER_TAKEN;
 
     private final Database database;
     private final Publishing publishing;
@@ -69,7 +73,8 @@ public final class Charts {
         database.<List<String>>read(publishing::rooms).forEach(this::refresh);
     }
 
-    private void refresh(String room) {
+    /** Reads one room's heads anew, and what answers there now or later. */
+    public void refresh(String room) {
         refresh(room, Optional.empty());
     }
 
@@ -102,7 +107,7 @@ public final class Charts {
     public Publication publish(Actor by, Draft draft, BiConsumer<Tx, ChartVersion> alongside) {
         try {
             var publication = database.<Publication>write(by, tx -> {
-                var made = publishing.publish(tx, draft);
+                var made = publishing.publish(tx, draft, Map.of());
                 if (made instanceof Publication.Published published) {
                     alongside.accept(tx, published.version());
                 }
@@ -115,6 +120,16 @@ public final class Charts {
         } catch (StoreException lost) {
             return outdated(draft, lost);
         }
+    }
+
+    /**
+     * Publishes inside a business act that does more, such as signing a change. Where that act is kept, call {@link
+     * #refresh(String)} after it; a rival's victory is thrown as {@link ConstraintViolated} of {@link #NUMBER_TAKEN}.
+     *
+     * @param evidence what led to the signature, for the event's details
+     */
+    public Publication publish(Tx tx, Draft draft, Map<String, ?> evidence) {
+        return publishing.publish(tx, draft, evidence);
     }
 
     /** A rival took the number while this one was being written; anything else is no answer but a fault. */

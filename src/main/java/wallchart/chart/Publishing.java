@@ -3,7 +3,9 @@ package wallchart.chart;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import wallchart.audit.Ledger;
 import wallchart.equipment.Rooms;
 import wallchart.store.ReadTx;
 import wallchart.store.Tx;
@@ -18,6 +20,7 @@ final class Publishing {
     private final VersionStore versions = new VersionStore();
     private final SharedRows shared = new SharedRows();
     private final RowStore rows = new RowStore(shared);
+    private final Ledger ledger = new Ledger();
     private final AdjustmentStore adjustments = new AdjustmentStore();
 
     Publishing(Rooms rooms, ChartRules rules) {
@@ -25,7 +28,7 @@ final class Publishing {
         this.rules = rules;
     }
 
-    Publication publish(Tx tx, Draft asked) {
+    Publication publish(Tx tx, Draft asked, Map<String, ?> evidence) {
         var draft = inMicroseconds(asked);
         var printedName = printedName(tx);
         if (!tx.by().role().equals(LEAD) || printedName.isEmpty()) {
@@ -40,7 +43,7 @@ final class Publishing {
         var findings = check(tx, draft, newest);
         return ChartCheck.blocks(findings)
                 ? new Publication.Refused(findings)
-                : write(tx, draft, printedName.get(), findings);
+                : write(tx, draft, printedName.get(), findings, evidence);
     }
 
     /** What the columns keep. */
@@ -78,7 +81,7 @@ final class Publishing {
         return findings;
     }
 
-    private Publication write(Tx tx, Draft draft, String printedName, List<Finding> cautions) {
+    private Publication write(Tx tx, Draft draft, String printedName, List<Finding> cautions, Map<String, ?> evidence) {
         int base = draft.baseVersion();
         var head = head(tx, draft, printedName);
         versions.add(tx, head);
@@ -88,6 +91,7 @@ final class Publishing {
         var adjustmentEdit = ValidityEdit.between(
                 adjustments.list(tx, draft.room(), base), draft.content().adjustments(), Adjustment::name);
         adjustments.apply(tx, draft.room(), head.number(), adjustmentEdit);
+        ledger.append(tx, VersionEvent.of(head, evidence));
         return new Publication.Published(new ChartVersion(head, draft.content()), cautions);
     }
 

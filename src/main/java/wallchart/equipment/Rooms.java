@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import java.util.function.BiConsumer;
+import wallchart.audit.Ledger;
 import wallchart.store.Actor;
 import wallchart.store.CanonicalJson;
 import wallchart.store.ConstraintViolated;
@@ -26,6 +27,7 @@ public final class Rooms {
     private static final int MOST_CHARACTERS = 1_000_000;
 
     private final Database database;
+    private final Ledger ledger = new Ledger();
     private final EquipmentStore store = new EquipmentStore();
     private final ConcurrentMap<String, List<RoomRevision>> revisions;
 
@@ -94,6 +96,7 @@ public final class Rooms {
             store.add(tx, room, newest.map(RoomRevision::number).orElse(0) + 1, canonical);
             var added = store.findNewest(tx, room).orElseThrow();
             alongside.accept(tx, added);
+            ledger.append(tx, RevisionEvent.of(room, added));
             return new Installation.Installed(added);
         });
     }

@@ -1,0 +1,38 @@
+package wallchart.audit;
+
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * One entry of the ledger, as it is stored.
+ *
+ * @param seq 1, 2, 3 … without a gap
+ * @param at when, to the microsecond
+ * @param actor who, by the name they sign in with, or the program's own
+ * @param role what they were then
+ * @param action what was done
+ * @param object what it was done to
+ * @param room the room it concerns
+ * @param reason why
+ * @param details canonical JSON of an object
+ * @param requestId of the request that asked for it
+ * @param prev the hash of the event before; {@link #NONE_BEFORE} for the first
+ * @param hash SHA-256 in lower-case hexadecimal of {@link LedgerEncoding#text}
+ */
+public record Event(
+        long seq,
+        Instant at,
+        String actor,
+        String role,
+        String action,
+        String object,
+        Optional<String> room,
+        String reason,
+        String details,
+        Optional<String> requestId,
+        String prev,
+        String hash) {
+
+    /** What stands in the place of a hash before the first event. */
+    public static final String NONE_BEFORE = "0".repeat(64);
+}

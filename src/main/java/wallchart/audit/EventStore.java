@@ -1,0 +1,79 @@
+package wallchart.audit;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+import org.jdbi.v3.core.statement.StatementContext;
+import wallchart.store.ReadTx;
+import wallchart.store.Tx;
+
+/** The table of events. */
+final class EventStore {
+
+    private static final String SELECT =
+            "SELECT seq, at, actor, role, action, object, room, reason, details, request_id, prev, hash FROM audit_event ";
+
+    /**
+     * Waits until nobody else is appending; whoever holds the turn keeps it until their commit.
+     *
+     * @return why nothing may be appended; empty where it may
+     */
+    Optional<String> takeTurn(Tx tx) {
+        return tx.handle()
+                .createQuery("SELECT stopped FROM audit_turn WHERE id = 1 FOR UPDATE")
+                .map((rows, context) -> Optional.ofNullable(rows.getString("stopped")))
+                .one();
+    }
+
+    void stop(Tx tx, String reason) {
+        tx.handle()
+                .createUpdate("UPDATE audit_turn SET stopped = :reason WHERE id = 1")
+                .bind("reason", reason)
+                .execute();
+    }
+
+    Optional<Event> findNewest(ReadTx tx) {
+        return tx.handle()
+                .createQuery(SELECT + "ORDER BY seq DESC FETCH FIRST 1 ROW ONLY")
+                .map(EventStore::event)
+                .findOne();
+    }
+
+    void add(Tx tx, Event event) {
+        tx.handle()
+                .createUpdate("INSERT INTO audit_event"
+                        + " (seq, at, actor, role, action, object, room, reason, details, request_id, prev, hash)"
+                        + " VALUES (:seq, :at, :actor, :role, :action, :object, :room, :reason, :details, :requestId,"
+                        + " :prev, :hash)")
+                .bind("seq", event.seq())
+                .bind("at", event.at())
+                .bind("actor", event.actor())
+                .bind("role", event.role())
+                .bind("action", event.action())
+                .bind("object", event.object())
+                .bind("room", event.room())
+                .bind("reason", event.reason())
+                .bind("details", event.details())
+                .bind("requestId", event.requestId())
+                .bind("prev", event.prev())
+                .bind("hash", event.hash())
+                .execute();
+    }
+
+    static Event event(ResultSet rows, StatementContext context) throws SQLException {
+        return new Event(
+                rows.getLong("seq"),
+                rows.getObject("at", OffsetDateTime.class).toInstant(),
+                rows.getString("actor"),
+                rows.getString("role"),
+                rows.getString("action"),
+                rows.getString("object"),
+                Optional.ofNullable(rows.getString("room")),
+                rows.getString("reason"),
+                rows.getString("details"),
+                Optional.ofNullable(rows.getString("request_id")),
+                rows.getString("prev"),
+                rows.getString("hash"));
+    }
+}

@@ -1,0 +1,59 @@
+package wallchart.audit;
+
+import wallchart.store.Tx;
+
+/** Where every business act is entered, in its own transaction. Stateless and safe for use by many threads. */
+public final class Ledger {
+
+    private final EventStore events = new EventStore();
+
+    /**
+     * Enters an act: by {@code tx.by()}, at {@code tx.at()}. Takes the ledger's turn until the commit, so call it last in a
+     * transaction that does other work.
+     *
+     * @throws LedgerStopped if the ledger is in doubt; the act must not happen then
+     */
+    public Event append(Tx tx, Act act) {
+        events.takeTurn(tx).ifPresent(reason -> {
+            throw new LedgerStopped(reason);
+        });
+        var newest = events.findNewest(tx);
+        var unhashed = new Event(
+                newest.map(Event::seq).orElse(0L) + 1,
+                tx.at(),
+                tx.by().name(),
+                tx.by().role(),
+                act.action(),
+                act.object(),
+                act.room(),
+                act.reason(),
+                LedgerEncoding.details(act.details()),
+                tx.by().requestId(),
+                newest.map(Event::hash).orElse(Event.NONE_BEFORE),
+                "");
+        var event = hashed(unhashed);
+        events.add(tx, event);
+        return event;
+    }
+
+    /** From now on nothing is appended, on any node. */
+    public void stop(Tx tx, String reason) {
+        events.stop(tx, reason);
+    }
+
+    private static Event hashed(Event event) {
+        return new Event(
+                event.seq(),
+                event.at(),
+                event.actor(),
+                event.role(),
+                event.action(),
+                event.object(),
+                event.room(),
+                event.reason(),
+                event.details(),
+                event.requestId(),
+                event.prev(),
+                LedgerEncoding.hash(event));
+    }
+}
