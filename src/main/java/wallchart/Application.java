@@ -2,6 +2,7 @@ package wallchart;
 
 import java.time.Clock;
 import java.util.concurrent.CompletableFuture;
+import wallchart.audit.AuditTrail;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
 import wallchart.people.People;
@@ -39,7 +40,7 @@ public final class Application implements AutoCloseable {
             var charts = new Charts(database, rooms, settings.chartRules());
             var people = people(settings, database);
             var technique = new TechniqueRules(physics.join(), settings.referenceLevels());
-            var services = new Services(rooms, charts, people, technique, clock);
+            var services = new Services(rooms, charts, people, technique, new AuditTrail(database), clock);
             return new Application(database, WebServer.start(webSettings(settings), services));
         } catch (RuntimeException failed) {
             database.close();

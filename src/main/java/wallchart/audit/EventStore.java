@@ -3,7 +3,10 @@ package wallchart.audit;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.jdbi.v3.core.statement.StatementContext;
 import wallchart.store.ReadTx;
 import wallchart.store.Tx;
@@ -13,6 +16,8 @@ final class EventStore {
 
     private static final String SELECT =
             "SELECT seq, at, actor, role, action, object, room, reason, details, request_id, prev, hash FROM audit_event ";
+
+    private static final int FETCHED_AT_ONCE = 1000;
 
     /**
      * Waits until nobody else is appending; whoever holds the turn keeps it until their commit.
@@ -38,6 +43,36 @@ final class EventStore {
                 .createQuery(SELECT + "ORDER BY seq DESC FETCH FIRST 1 ROW ONLY")
                 .map(EventStore::event)
                 .findOne();
+    }
+
+    /** Hands out every event by ascending number, read bit by bit, as long as somebody wants the next. */
+    void walk(ReadTx tx, Predicate<Event> goOn) {
+        var query = tx.handle().createQuery(SELECT + "ORDER BY seq").setFetchSize(FETCHED_AT_ONCE);
+        try (var events = query.map(EventStore::event).iterator()) {
+            while (events.hasNext() && goOn.test(events.next())) {
+                // the predicate does the work
+            }
+        }
+    }
+
+    List<Event> page(ReadTx tx, EventFilter filter, long after, int limit) {
+        var conditions = new ArrayList<>(List.of("seq > :after"));
+        filter.room().ifPresent(room -> conditions.add("room = :room"));
+        filter.actor().ifPresent(actor -> conditions.add("actor = :actor"));
+        filter.action().ifPresent(action -> conditions.add("action = :action"));
+        filter.from().ifPresent(from -> conditions.add("at >= :from"));
+        filter.to().ifPresent(to -> conditions.add("at < :to"));
+        var query = tx.handle()
+                .createQuery(SELECT + "WHERE " + String.join(" AND ", conditions)
+                        + " ORDER BY seq FETCH FIRST :limit ROWS ONLY")
+                .bind("after", after)
+                .bind("limit", limit);
+        filter.room().ifPresent(room -> query.bind("room", room));
+        filter.actor().ifPresent(actor -> query.bind("actor", actor));
+        filter.action().ifPresent(action -> query.bind("action", action));
+        filter.from().ifPresent(from -> query.bind("from", from));
+        filter.to().ifPresent(to -> query.bind("to", to));
+        return query.map(EventStore::event).list();
     }
 
     void add(Tx tx, Event event) {

@@ -16,6 +16,8 @@ final class Routes {
     private static final Access[] PEOPLE = {RADIOGRAPHER, LEAD, PHYSICIST, ADMINISTRATOR};
     private static final Access[] ALL = {WORKSTATION, RADIOGRAPHER, LEAD, PHYSICIST, ADMINISTRATOR};
 
+    private static final Access[] AUDITORS = {LEAD, PHYSICIST};
+
     private final RoutesConfig routes;
 
     private Routes(RoutesConfig routes) {
@@ -50,6 +52,10 @@ final class Routes {
         get("/api/v1/charts/{room}/versions/{number}", pages.charts()::version, PEOPLE);
         get("/api/v1/charts/{room}/versions/{number}/rows", pages.charts()::rows, PEOPLE);
         get("/api/v1/charts/{room}/compare", pages.charts()::compare, PEOPLE);
+
+        get("/api/v1/audit/events", pages.audit()::events, AUDITORS);
+        get("/api/v1/audit/verification", pages.audit()::verification, AUDITORS);
+        get("/api/v1/audit/export", pages.audit()::export, AUDITORS);
     }
 
     /** GET, and HEAD with the same headers, handler and roles (RFC 9110 section 9.3.2). */

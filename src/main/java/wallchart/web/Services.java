@@ -1,10 +1,12 @@
 package wallchart.web;
 
 import java.time.Clock;
+import wallchart.audit.AuditTrail;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
 import wallchart.people.People;
 import wallchart.technique.TechniqueRules;
 
 /** What the handlers call; built once by the composition root. */
-public record Services(Rooms rooms, Charts charts, People people, TechniqueRules rules, Clock clock) {}
+public record Services(
+        Rooms rooms, Charts charts, People people, TechniqueRules rules, AuditTrail audit, Clock clock) {}

@@ -1,9 +1,23 @@
 package wallchart.store;
 
-/** What a store may answer. */
+import java.sql.SQLException;
+
+/** What a store may answer, and what may be done to it. */
 public final class StoreFixtures {
 
     private StoreFixtures() {}
+
+    /** What somebody with the owner's password could do, past the program and its rights. */
+    public static void asOwner(Database database, String... statements) {
+        try (var connection = database.engine().owner().getConnection();
+                var statement = connection.createStatement()) {
+            for (var each : statements) {
+                statement.execute(each);
+            }
+        } catch (SQLException refused) {
+            throw new IllegalStateException(refused);
+        }
+    }
 
     /** As thrown while the database does not answer. */
     public static StoreException databaseAway() {

@@ -66,7 +66,7 @@ final class ConformsToOpenApi implements Filter {
         }
         var type = String.valueOf(response.contentType()).split(";")[0];
         require(types.contains(type), "undeclared media type " + type, method, path, response);
-        if (type.endsWith("json") && !body.isEmpty()) {
+        if ((type.endsWith("/json") || type.endsWith("+json")) && !body.isEmpty()) {
             requireValid(ApiDocument.mediaTypeSchema(declared, type), body, method, path);
         }
     }

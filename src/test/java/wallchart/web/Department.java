@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import wallchart.audit.AuditTrail;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartFixtures;
 import wallchart.chart.ChartRules;
@@ -73,7 +74,13 @@ final class Department {
         publish(charts, lead, 0, ChartFixtures.aChart().withBand(18, 24).content());
         clock.set(SECOND_VERSION_FROM);
         publish(charts, lead, 1, secondVersion());
-        return new Services(rooms, charts, people, new TechniqueRules(PHYSICS, List.of(LUMBAR_SPINE)), clock);
+        return new Services(
+                rooms,
+                charts,
+                people,
+                new TechniqueRules(PHYSICS, List.of(LUMBAR_SPINE)),
+                new AuditTrail(database),
+                clock);
     }
 
     private static ChartContent secondVersion() {

@@ -6,6 +6,7 @@ import io.javalin.http.HttpResponseException;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import wallchart.audit.LedgerStopped;
 import wallchart.chart.Band;
 import wallchart.store.StoreException;
 import wallchart.technique.Refusal;
@@ -14,6 +15,9 @@ import wallchart.technique.Refusal;
 public final class Failures {
 
     private static final String SHORTLY = "5";
+
+    /** A person has to look into it first. */
+    private static final String LATER = "3600";
 
     private Failures() {}
 
@@ -55,6 +59,10 @@ public final class Failures {
         }
         if (thrown instanceof StoreException store) {
             return of(store);
+        }
+        if (thrown instanceof LedgerStopped stopped) {
+            return Problem.of(LEDGER_IN_DOUBT, "nothing was done: " + stopped.getMessage())
+                    .withHeader("Retry-After", LATER);
         }
         return fault();
     }

@@ -5,6 +5,8 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import wallchart.audit.AuditTrail;
 import wallchart.equipment.Slugs;
 import wallchart.equipment.SupportKind;
 import wallchart.quantity.Distance;
@@ -23,6 +25,9 @@ public final class Syntaxes {
     private static final int LONGEST_BODY_PART = 16;
     private static final int LONGEST_INSTANT = 35;
     private static final int MOST_VERSION_DIGITS = 6;
+    private static final int MOST_EVENT_DIGITS = 9;
+    private static final int MOST_PAGE_DIGITS = 3;
+    private static final Pattern ACTOR_NAME = Pattern.compile("[A-Za-z0-9._ -]{1,40}");
 
     /** Part thickness in centimetres. */
     public static final Syntax<PartThickness> THICKNESS = new Syntax<>(
@@ -63,6 +68,21 @@ public final class Syntaxes {
 
     /** Number of a version. */
     public static final Syntax<Integer> VERSION = new Syntax<>("a version number: 1 to 999999", Syntaxes::version);
+
+    /** Number of an event, or 0 for before the first. */
+    public static final Syntax<Long> EVENT =
+            new Syntax<>("the number of an event, 0 to 999999999", text -> number(text, MOST_EVENT_DIGITS)
+                    .map(Integer::longValue));
+
+    /** How many events a page holds. */
+    public static final Syntax<Integer> PAGE =
+            new Syntax<>("1 to " + AuditTrail.LONGEST_PAGE + " events", text -> number(text, MOST_PAGE_DIGITS)
+                    .filter(limit -> limit >= 1 && limit <= AuditTrail.LONGEST_PAGE));
+
+    /** The name somebody signs in with, or the program's own. */
+    public static final Syntax<String> ACTOR =
+            new Syntax<>("a name of 1 to 40 letters, digits, spaces, dots, - and _", text -> Optional.of(text)
+                    .filter(name -> ACTOR_NAME.matcher(name).matches()));
 
     private Syntaxes() {}
 
@@ -114,9 +134,14 @@ public final class Syntaxes {
     }
 
     private static Optional<Integer> version(String text) {
+        return number(text, MOST_VERSION_DIGITS).filter(number -> number > 0);
+    }
+
+    /** Digits without a leading zero, or 0 itself. */
+    private static Optional<Integer> number(String text, int mostDigits) {
         boolean shaped = !text.isEmpty()
-                && text.length() <= MOST_VERSION_DIGITS
-                && text.charAt(0) != '0'
+                && text.length() <= mostDigits
+                && (text.charAt(0) != '0' || text.length() == 1)
                 && areDigits(text, 0, text.length());
         return shaped ? Optional.of(Integer.valueOf(text)) : Optional.empty();
     }

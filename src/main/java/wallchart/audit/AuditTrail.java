@@ -1,0 +1,59 @@
+package wallchart.audit;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import wallchart.store.Database;
+
+/** The ledger as a physicist reads it: pages, proof, export. Safe for use by many threads; nothing here writes. */
+public final class AuditTrail {
+
+    /** The most events of one page. */
+    public static final int LONGEST_PAGE = 500;
+
+    private final Database database;
+    private final EventStore events = new EventStore();
+
+    public AuditTrail(Database database) {
+        this.database = database;
+    }
+
+    /**
+     * The next events after a number, by ascending number.
+     *
+     * @param after the last number of the page before; 0 for the first page
+     * @param limit 1 to {@link #LONGEST_PAGE}
+     */
+    public List<Event> page(EventFilter filter, long after, int limit) {
+        if (limit < 1 || limit > LONGEST_PAGE) {
+            throw new IllegalArgumentException("limit is " + limit + ": 1 to " + LONGEST_PAGE);
+        }
+        return database.read(tx -> events.page(tx, filter, after, limit));
+    }
+
+    /** One event by its number. */
+    public Optional<Event> find(long seq) {
+        return page(EventFilter.ALL, seq - 1, 1).stream()
+                .filter(event -> event.seq() == seq)
+                .findFirst();
+    }
+
+    /** Re-derives the whole ledger. Takes some seconds for a million events. */
+    public Verification verify() {
+        return database.read(LedgerCheck::check);
+    }
+
+    /**
+     * Hands out the ledger line by line, as one state of the database: each line is an event's canonical JSON (RFC 8785), hash
+     * included. Whoever takes the member {@code hash} out of a line and hashes what is left gets that hash.
+     */
+    public void export(Consumer<String> line) {
+        database.<Optional<Object>>read(tx -> {
+            events.walk(tx, event -> {
+                line.accept(LedgerEncoding.line(event));
+                return true;
+            });
+            return Optional.empty();
+        });
+    }
+}

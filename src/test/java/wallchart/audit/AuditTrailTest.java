@@ -1,0 +1,109 @@
+package wallchart.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static wallchart.store.StoreFixtures.asOwner;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import wallchart.store.Actor;
+import wallchart.store.ConstraintViolated;
+import wallchart.store.OnEveryDatabase;
+import wallchart.store.StoreException;
+
+class AuditTrailTest extends OnEveryDatabase {
+
+    private final Ledger ledger = new Ledger();
+    private AuditTrail trail;
+
+    @BeforeEach
+    void four_events_an_hour_apart() {
+        trail = new AuditTrail(database());
+        append("lead", Act.inRoom("r1", "version-signed", "r1/version/1", "First", Map.of()));
+        append("physicist", Act.inRoom("r2", "equipment-installed", "r2/equipment/1", "", Map.of()));
+        append("lead", Act.inRoom("r2", "version-signed", "r2/version/1", "Second", Map.of()));
+        append("office", Act.of("account-added", "person/3", "", Map.of()));
+    }
+
+    private void append(String actor, Act act) {
+        database().run(Actor.person(1, actor, "lead"), tx -> ledger.append(tx, act));
+        clock().advance(Duration.ofHours(1));
+    }
+
+    @Test
+    void pages_follow_each_other_without_a_gap() {
+        assertThat(numbers(EventFilter.ALL, 0, 3)).containsExactly(1L, 2L, 3L);
+        assertThat(numbers(EventFilter.ALL, 3, 3)).containsExactly(4L);
+        assertThat(numbers(EventFilter.ALL, 4, 3)).isEmpty();
+    }
+
+    @Test
+    void each_filter_narrows_and_all_of_them_together() {
+        assertThat(numbers(filter("r2", null, null, null, null), 0, 9)).containsExactly(2L, 3L);
+        assertThat(numbers(filter(null, "lead", null, null, null), 0, 9)).containsExactly(1L, 3L);
+        assertThat(numbers(filter(null, null, "account-added", null, null), 0, 9))
+                .containsExactly(4L);
+        var start = Instant.parse(START);
+        assertThat(numbers(filter(null, null, null, start.plusSeconds(3600), start.plusSeconds(7200)), 0, 9))
+                .containsExactly(2L);
+        assertThat(numbers(filter("r2", "lead", "version-signed", start, null), 0, 9))
+                .containsExactly(3L);
+        assertThat(numbers(filter("r1", "physicist", null, null, null), 0, 9)).isEmpty();
+    }
+
+    @Test
+    void an_export_has_every_event_in_the_form_that_was_hashed() {
+        var lines = new ArrayList<String>();
+        trail.export(lines::add);
+        assertThat(lines).hasSize(4);
+        assertThat(lines.get(0)).startsWith("{\"action\":\"version-signed\",\"actor\":\"lead\",");
+    }
+
+    @Test
+    void a_stopped_ledger_takes_nothing_more_and_the_act_does_not_happen() {
+        database().run(Actor.system("check"), tx -> ledger.stop(tx, "event 2 is missing"));
+        assertThatThrownBy(() -> append("lead", Act.of("account-added", "person/4", "", Map.of())))
+                .isInstanceOf(LedgerStopped.class)
+                .hasMessage("event 2 is missing");
+        assertThat(numbers(EventFilter.ALL, 0, 9)).hasSize(4);
+    }
+
+    @Test
+    void the_program_itself_cannot_change_or_remove_an_event() {
+        for (var statement : List.of("UPDATE audit_event SET reason = ''", "DELETE FROM audit_event")) {
+            assertThatThrownBy(() ->
+                            database().run(Actor.system("x"), tx -> tx.handle().execute(statement)))
+                    .isInstanceOf(StoreException.class);
+            assertThatThrownBy(() -> asOwner(database(), statement)).hasMessageContaining("never changed");
+        }
+        assertThat(trail.verify()).isInstanceOf(Verification.Sound.class);
+    }
+
+    @Test
+    void no_two_events_follow_the_same_one() {
+        assertThatThrownBy(() -> database().run(Actor.system("x"), tx -> tx.handle()
+                        .execute(
+                                "INSERT INTO audit_event SELECT 9, at, actor, role, action, object, room, reason, details,"
+                                        + " request_id, prev, REPEAT('a', 64) FROM audit_event WHERE seq = 2")))
+                .isInstanceOf(ConstraintViolated.class);
+    }
+
+    private List<Long> numbers(EventFilter filter, long after, int limit) {
+        return trail.page(filter, after, limit).stream().map(Event::seq).toList();
+    }
+
+    private static EventFilter filter(String room, String actor, String action, Instant from, Instant to) {
+        return new EventFilter(
+                Optional.ofNullable(room),
+                Optional.ofNullable(actor),
+                Optional.ofNullable(action),
+                Optional.ofNullable(from),
+                Optional.ofNullable(to));
+    }
+}

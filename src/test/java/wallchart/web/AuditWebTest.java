@@ -1,0 +1,103 @@
+package wallchart.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.contains;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.empty;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.nullValue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import wallchart.people.Role;
+
+/** The ledger over HTTP: for those who audit, and for nobody else. */
+class AuditWebTest {
+
+    private static final String AUDIT = "/api/v1/audit";
+
+    @RegisterExtension
+    static final RunningService SERVICE = new RunningService();
+
+    @Test
+    void every_signature_and_every_equipment_is_an_event() {
+        SERVICE.person(Role.PHYSICIST)
+                .get(AUDIT + "/events?room=r1")
+                .then()
+                .statusCode(200)
+                .body("events.action", hasItems("equipment-installed", "version-signed"))
+                .body(
+                        "events.findAll { it.action == 'version-signed' }.object",
+                        contains("r1/version/1", "r1/version/2"))
+                .body("events.find { it.object == 'r1/version/2' }.details.printedName", equalTo("Pat first-lead"))
+                .body("events.find { it.object == 'r1/version/2' }.actor", equalTo("first-lead"))
+                .body("next", nullValue());
+    }
+
+    @Test
+    void pages_lead_to_each_other() {
+        var first =
+                SERVICE.person(Role.LEAD).get(AUDIT + "/events?limit=1").then().statusCode(200);
+        first.body("events.seq", contains(1)).body("next", equalTo(1));
+        SERVICE.person(Role.LEAD).get(AUDIT + "/events?limit=1&after=1").then().body("events.seq", contains(2));
+        SERVICE.person(Role.LEAD).get(AUDIT + "/events?after=999999999").then().body("events", empty());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "after=-1",
+                "after=x",
+                "after=01",
+                "limit=0",
+                "limit=501",
+                "room=R1",
+                "action=Version",
+                "actor=a%27b",
+                "from=yesterday",
+                "other=1",
+                "limit=1&limit=2"
+            })
+    void a_mistaken_filter_is_named(String query) {
+        SERVICE.person(Role.PHYSICIST)
+                .get(AUDIT + "/events?" + query)
+                .then()
+                .statusCode(400)
+                .body("errors[0].parameter", equalTo(query.substring(0, query.indexOf('='))));
+    }
+
+    @Test
+    void the_proof_says_how_many_events_it_holds_for() {
+        SERVICE.person(Role.PHYSICIST)
+                .get(AUDIT + "/verification")
+                .then()
+                .statusCode(200)
+                .body("sound", equalTo(true))
+                .body("firstBad", nullValue());
+    }
+
+    @Test
+    void the_export_is_a_line_for_each_event() {
+        var answer = SERVICE.person(Role.PHYSICIST).get(AUDIT + "/export");
+        answer.then().statusCode(200).contentType(containsString("application/x-ndjson"));
+        var last = SERVICE.person(Role.PHYSICIST).get(AUDIT + "/verification").jsonPath();
+        assertThat(answer.asString().lines().toList()).hasSize(last.getInt("events"));
+        assertThat(answer.asString()).contains("\"hash\":\"" + last.getString("head") + "\"");
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Role.class,
+            names = {"RADIOGRAPHER", "ADMINISTRATOR"})
+    void others_may_not_read_it(Role role) {
+        for (var page : new String[] {"/events", "/verification", "/export"}) {
+            SERVICE.person(role).get(AUDIT + page).then().statusCode(403).body("code", equalTo("not-allowed"));
+        }
+        SERVICE.workstation("r1").get(AUDIT + "/events").then().statusCode(403);
+        SERVICE.anybody().get(AUDIT + "/events").then().statusCode(401);
+    }
+}
