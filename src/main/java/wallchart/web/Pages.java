@@ -1,7 +1,14 @@
 package wallchart.web;
 
 /** The handlers, by what they are about. */
-record Pages(DocumentPages documents, HealthPages health, SessionPages session, RoomPages rooms, ChartPages charts) {
+record Pages(
+        DocumentPages documents,
+        HealthPages health,
+        SessionPages session,
+        RoomPages rooms,
+        ChartPages charts,
+        PeoplePages people,
+        RoomTokenPages roomTokens) {
 
     static Pages of(Services services, SessionCookie cookie) {
         return new Pages(
@@ -9,6 +16,8 @@ record Pages(DocumentPages documents, HealthPages health, SessionPages session, 
                 new HealthPages(services.people()),
                 new SessionPages(services.people(), cookie),
                 new RoomPages(services),
-                new ChartPages(services));
+                new ChartPages(services),
+                new PeoplePages(services.people()),
+                new RoomTokenPages(services));
     }
 }
