@@ -4,12 +4,15 @@ import com.github.benmanes.caffeine.cache.Ticker;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import wallchart.store.Actor;
 import wallchart.store.Database;
 
 /**
  * Who may do what in this department: accounts, sign-in, room tokens. Safe for use by many threads. Each method is a
  * transaction of its own and cannot be called inside another.
+ *
+ * <p>Every act is entered in the ledger in its own transaction.
  *
  * <p>What a session or a token is worth is remembered for one second: what is revoked, here or on another node, stops
  * working within that second, and a room page that asks often does not ask the database each time. A failed query is an
@@ -21,6 +24,7 @@ public final class People {
     static final Duration REMEMBERED_FOR = Duration.ofSeconds(1);
 
     private final Accounts accounts;
+    private final AccountChanges changes;
     private final Sessions sessions;
     private final RoomTokens roomTokens;
 
@@ -31,6 +35,7 @@ public final class People {
     /** With a ticker of one's own, for tests that let a second pass without waiting. */
     public People(Database database, SignInSettings settings, Ticker ticker) {
         accounts = new Accounts(database);
+        changes = new AccountChanges(database);
         sessions = new Sessions(database, settings, ticker);
         roomTokens = new RoomTokens(database, ticker);
     }
@@ -49,23 +54,40 @@ public final class People {
         return accounts.addForDemonstration(by, name, printedName, role);
     }
 
-    /** Gives somebody another password and ends all their sessions. */
-    public Registration setPassword(Actor by, long personId, String password) {
-        var result = accounts.setPassword(by, personId, password);
-        sessions.forgetAll();
-        return result;
+    /**
+     * Gives somebody another password and ends all their sessions.
+     *
+     * @param revision of the account as the one who changes it saw it; so in the methods below
+     */
+    public Registration setPassword(Actor by, long personId, int revision, String password) {
+        return forgetting(changes.setPassword(by, personId, revision, password, OptionalLong.empty()));
     }
 
-    /** Somebody may no longer sign in, and is signed out everywhere; empty if there is no such person. */
-    public Optional<Person> disable(Actor by, long personId) {
-        var disabled = accounts.disable(by, personId);
-        sessions.forgetAll();
-        return disabled;
+    /** Sets the password of the one who is signed in, after {@link #confirm}; ends all their sessions but this one. */
+    public Registration setOwnPassword(Actor by, Session session, String password) {
+        var person = session.person();
+        var kept = OptionalLong.of(session.id());
+        return forgetting(changes.setPassword(by, person.id(), person.revision(), password, kept));
     }
 
-    /** Somebody may sign in again; empty if there is no such person. */
-    public Optional<Person> enable(Actor by, long personId) {
-        return accounts.enable(by, personId);
+    /** Somebody does something else in the department from now on; ends all their sessions. */
+    public Registration changeRole(Actor by, long personId, int revision, Role role) {
+        return forgetting(changes.changeRole(by, personId, revision, role));
+    }
+
+    /** Somebody may no longer sign in, and is signed out everywhere. */
+    public Registration disable(Actor by, long personId, int revision, String reason) {
+        return forgetting(changes.disable(by, personId, revision, reason));
+    }
+
+    /** Somebody may sign in again. */
+    public Registration enable(Actor by, long personId, int revision, String reason) {
+        return forgetting(changes.enable(by, personId, revision, reason));
+    }
+
+    private Registration forgetting(Registration changed) {
+        sessions.forgetAll();
+        return changed;
     }
 
     public Optional<Person> find(long personId) {
@@ -130,6 +152,10 @@ public final class People {
     /** All tokens, revoked or not, by room. */
     public List<RoomToken> roomTokens() {
         return roomTokens.list();
+    }
+
+    public Optional<RoomToken> findRoomToken(long tokenId) {
+        return roomTokens.findById(tokenId);
     }
 
     /** The token stops working; empty if there is no such token. */

@@ -12,8 +12,9 @@ import wallchart.store.Actor;
  * @param printedName their name as it stands beside a signature
  * @param role what they may do
  * @param disabledAt since when they may not sign in; empty while they may
+ * @param revision counts the changes of the account, from 1
  */
-public record Person(long id, String name, String printedName, Role role, Optional<Instant> disabledAt) {
+public record Person(long id, String name, String printedName, Role role, Optional<Instant> disabledAt, int revision) {
 
     public boolean isDisabled() {
         return disabledAt.isPresent();

@@ -14,7 +14,7 @@ import wallchart.store.Tx;
 final class PersonStore {
 
     private static final String COLUMNS =
-            "person.id, person.name, person.printed_name, person.role, person.disabled_at";
+            "person.id, person.name, person.printed_name, person.role, person.disabled_at, person.revision";
 
     static final RowMapper<Person> PERSON = (rows, context) -> person(rows, "id");
 
@@ -25,7 +25,8 @@ final class PersonStore {
                 rows.getString("name"),
                 rows.getString("printed_name"),
                 Role.ofSlug(rows.getString("role")),
-                instant(rows, "disabled_at"));
+                instant(rows, "disabled_at"),
+                rows.getInt("revision"));
     }
 
     static Optional<Instant> instant(ResultSet rows, String column) throws SQLException {
@@ -56,6 +57,32 @@ final class PersonStore {
                 .findOne();
     }
 
+    /** Holds the row until the commit, so that what was found is still so when it is changed. */
+    Optional<Person> findToChange(Tx tx, long id) {
+        return tx.handle()
+                .createQuery("SELECT " + COLUMNS + " FROM person WHERE id = :id FOR UPDATE")
+                .bind("id", id)
+                .map(PERSON)
+                .findOne();
+    }
+
+    /** Waits for whoever changes an administrator's account; in the order of ids, so that nobody waits for each other. */
+    void holdAdministrators(Tx tx) {
+        tx.handle()
+                .createQuery("SELECT id FROM person WHERE role = 'administrator' AND disabled_at IS NULL"
+                        + " ORDER BY id FOR UPDATE")
+                .mapTo(Long.class)
+                .list();
+    }
+
+    /** How many may sign in. */
+    int administrators(ReadTx tx) {
+        return tx.handle()
+                .createQuery("SELECT COUNT(*) FROM person WHERE role = 'administrator' AND disabled_at IS NULL")
+                .mapTo(Integer.class)
+                .one();
+    }
+
     Optional<Person> findByName(ReadTx tx, String name) {
         return tx.handle()
                 .createQuery("SELECT " + COLUMNS + " FROM person WHERE name = :name")
@@ -82,16 +109,23 @@ final class PersonStore {
 
     void setPasswordHash(Tx tx, long id, String passwordHash) {
         tx.handle()
-                .createUpdate("UPDATE person SET password_hash = :passwordHash WHERE id = :id")
+                .createUpdate("UPDATE person SET password_hash = :passwordHash, revision = revision + 1 WHERE id = :id")
                 .bind("passwordHash", passwordHash)
                 .bind("id", id)
                 .execute();
     }
 
-    /** Keeps the instant of the first time where it is disabled already. */
+    void setRole(Tx tx, long id, Role role) {
+        tx.handle()
+                .createUpdate("UPDATE person SET role = :role, revision = revision + 1 WHERE id = :id")
+                .bind("role", role.slug())
+                .bind("id", id)
+                .execute();
+    }
+
     void disable(Tx tx, long id) {
         tx.handle()
-                .createUpdate("UPDATE person SET disabled_at = :at WHERE id = :id AND disabled_at IS NULL")
+                .createUpdate("UPDATE person SET disabled_at = :at, revision = revision + 1 WHERE id = :id")
                 .bind("at", tx.at())
                 .bind("id", id)
                 .execute();
@@ -99,7 +133,7 @@ final class PersonStore {
 
     void enable(Tx tx, long id) {
         tx.handle()
-                .createUpdate("UPDATE person SET disabled_at = NULL WHERE id = :id")
+                .createUpdate("UPDATE person SET disabled_at = NULL, revision = revision + 1 WHERE id = :id")
                 .bind("id", id)
                 .execute();
     }

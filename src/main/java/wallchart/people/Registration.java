@@ -1,9 +1,9 @@
 package wallchart.people;
 
-/** What came of giving somebody an account or a new password. */
+/** What came of giving somebody an account, or of changing it. */
 public sealed interface Registration {
 
-    /** It is done. */
+    /** It is done, or was so already; this is the account now. */
     record Registered(Person person) implements Registration {}
 
     /**
@@ -14,7 +14,7 @@ public sealed interface Registration {
      */
     record Refused(Reason reason, String text) implements Registration {}
 
-    /** Why an account or a password is refused. */
+    /** Why an account or a change of it is refused. */
     enum Reason {
         NAME_UNUSABLE,
         NAME_TAKEN,
@@ -26,6 +26,11 @@ public sealed interface Registration {
         PASSWORD_COMMON,
         PASSWORD_HAS_NAME,
         PASSWORD_FOR_DEMONSTRATION,
-        UNKNOWN_PERSON
+        UNKNOWN_PERSON,
+        /** The account is no longer what the one who changes it saw. */
+        CHANGED_MEANWHILE,
+        /** Nobody would be left who can give accounts. */
+        LAST_ADMINISTRATOR,
+        REASON_UNUSABLE
     }
 }

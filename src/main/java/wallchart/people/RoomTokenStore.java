@@ -64,14 +64,15 @@ final class RoomTokenStore {
         return tx.handle().createQuery(SELECT + "ORDER BY room, id").map(TOKEN).list();
     }
 
-    /** Keeps who and when of the first time where it is revoked already. */
-    void revoke(Tx tx, long id) {
-        tx.handle()
-                .createUpdate("UPDATE room_token SET revoked_at = :at, revoked_by = :by"
-                        + " WHERE id = :id AND revoked_at IS NULL")
-                .bind("at", tx.at())
-                .bind("by", tx.by().name())
-                .bind("id", id)
-                .execute();
+    /** Keeps who and when of the first time, and returns false, where it is revoked already. */
+    boolean revoke(Tx tx, long id) {
+        return tx.handle()
+                        .createUpdate("UPDATE room_token SET revoked_at = :at, revoked_by = :by"
+                                + " WHERE id = :id AND revoked_at IS NULL")
+                        .bind("at", tx.at())
+                        .bind("by", tx.by().name())
+                        .bind("id", id)
+                        .execute()
+                == 1;
     }
 }

@@ -4,6 +4,7 @@ import com.github.benmanes.caffeine.cache.Ticker;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wallchart.audit.Ledger;
 import wallchart.store.Actor;
 import wallchart.store.Database;
 import wallchart.store.Mode;
@@ -11,8 +12,12 @@ import wallchart.store.Mode;
 /** The part of {@link People} that knows the rooms' workstations; on the way of every request of a room page. */
 final class RoomTokens {
 
+    /** As the ledger names rooms. */
+    private static final int LONGEST_ROOM = 32;
+
     private final Database database;
     private final RoomTokenStore tokens = new RoomTokenStore();
+    private final Ledger ledger = new Ledger();
     private final TokensInUse inUse;
 
     RoomTokens(Database database, Ticker ticker) {
@@ -31,7 +36,7 @@ final class RoomTokens {
     }
 
     RoomToken.Issued issue(Actor by, String room, String label) {
-        requireLine("room", room, 64);
+        requireLine("room", room, LONGEST_ROOM);
         requireLine("label", label, 120);
         return issue(by, room, label, Secrets.newToken());
     }
@@ -46,7 +51,11 @@ final class RoomTokens {
 
     private RoomToken.Issued issue(Actor by, String room, String label, String secret) {
         var hash = Secrets.hash(secret);
-        var token = database.<RoomToken>write(by, tx -> tokens.add(tx, room, label, hash));
+        var token = database.<RoomToken>write(by, tx -> {
+            var added = tokens.add(tx, room, label, hash);
+            ledger.append(tx, AccountEvents.issued(added));
+            return added;
+        });
         inUse.changed();
         return new RoomToken.Issued(token, secret);
     }
@@ -54,8 +63,10 @@ final class RoomTokens {
     Optional<RoomToken> revoke(Actor by, long id) {
         inUse.revoke(id); // first: whatever comes of the writing, it was asked for
         var revoked = database.<Optional<RoomToken>>write(by, tx -> {
-            tokens.revoke(tx, id);
-            return tokens.find(tx, id);
+            boolean now = tokens.revoke(tx, id);
+            var token = tokens.find(tx, id);
+            token.filter(found -> now).ifPresent(found -> ledger.append(tx, AccountEvents.revoked(found)));
+            return token;
         });
         inUse.changed();
         return revoked;
@@ -63,6 +74,10 @@ final class RoomTokens {
 
     List<RoomToken> list() {
         return database.read(tokens::list);
+    }
+
+    Optional<RoomToken> findById(long id) {
+        return database.read(tx -> tokens.find(tx, id));
     }
 
     Optional<RoomToken> find(String secret) {
@@ -73,7 +88,7 @@ final class RoomTokens {
     }
 
     private static void requireLine(String what, String text, int longest) {
-        if (text.isBlank() || text.length() > longest || text.chars().anyMatch(Character::isISOControl)) {
+        if (!Lines.isLine(text, longest)) {
             throw new IllegalArgumentException(
                     what + " of a room token must be one line of 1 to " + longest + " characters");
         }

@@ -2,11 +2,15 @@ package wallchart.people;
 
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalLong;
 import wallchart.store.ReadTx;
 import wallchart.store.Tx;
 
 /** The table of sign-ins. */
 final class SessionStore {
+
+    /** Ids begin at 1. */
+    private static final long NONE = 0;
 
     void start(Tx tx, long personId, String tokenHash, String csrfHash, Instant ends) {
         tx.handle()
@@ -25,7 +29,7 @@ final class SessionStore {
     Optional<Session> find(ReadTx tx, String tokenHash) {
         return tx.handle()
                 .createQuery("SELECT sign_in_session.id AS session_id, csrf_hash, last_seen_at, ends_at,"
-                        + " person.id AS person_id, name, printed_name, role, disabled_at"
+                        + " person.id AS person_id, name, printed_name, role, disabled_at, revision"
                         + " FROM sign_in_session JOIN person ON person.id = sign_in_session.person_id"
                         + " WHERE token_hash = :tokenHash AND ended_at IS NULL AND disabled_at IS NULL")
                 .bind("tokenHash", tokenHash)
@@ -55,12 +59,24 @@ final class SessionStore {
                 .execute();
     }
 
-    void endAllOf(Tx tx, long personId) {
+    /** @param kept the one session of theirs that goes on */
+    void endAllOf(Tx tx, long personId, OptionalLong kept) {
         tx.handle()
                 .createUpdate("UPDATE sign_in_session SET ended_at = :at"
-                        + " WHERE person_id = :personId AND ended_at IS NULL")
+                        + " WHERE person_id = :personId AND ended_at IS NULL AND id <> :kept")
                 .bind("at", tx.at())
                 .bind("personId", personId)
+                .bind("kept", kept.orElse(NONE))
+                .execute();
+    }
+
+    /** Removes what was over before that instant: ended, run out, or not used since {@code unusedSince}. */
+    int purge(Tx tx, Instant over, Instant unusedSince) {
+        return tx.handle()
+                .createUpdate("DELETE FROM sign_in_session"
+                        + " WHERE ended_at < :over OR ends_at < :over OR last_seen_at < :unusedSince")
+                .bind("over", over)
+                .bind("unusedSince", unusedSince)
                 .execute();
     }
 }

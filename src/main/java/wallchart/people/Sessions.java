@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import wallchart.store.Actor;
@@ -25,6 +26,10 @@ final class Sessions {
     private static final String NOBODY = "";
 
     private static final Duration BETWEEN_LIFE_SIGNS = Duration.ofMinutes(1);
+    /** So long, and not less, after a session is over its row is removed: clocks of nodes differ, but not by that. */
+    private static final Duration KEPT = Duration.ofDays(1);
+
+    private static final Duration BETWEEN_PURGES = Duration.ofDays(1);
     private static final Actor LIFE_SIGN = Actor.system("session");
 
     private final Database database;
@@ -34,6 +39,7 @@ final class Sessions {
     private final Cache<String, Optional<Session>> remembered;
     private final PersonStore people = new PersonStore();
     private final SessionStore sessions = new SessionStore();
+    private final AtomicReference<Instant> purgeDue = new AtomicReference<>(Instant.MIN);
 
     Sessions(Database database, SignInSettings settings, Ticker ticker) {
         this.database = database;
@@ -96,7 +102,22 @@ final class Sessions {
 
     private SignIn start(String name) {
         var by = database.<Optional<Person>>read(tx -> people.findByName(tx, name));
-        return by.isEmpty() ? new SignIn.Refused() : database.write(by.get().asActor(), tx -> start(tx, name));
+        if (by.isEmpty()) {
+            return new SignIn.Refused();
+        }
+        purgeIfDue();
+        return database.write(by.get().asActor(), tx -> start(tx, name));
+    }
+
+    /** Once a day, at somebody's sign-in; never removes a session that is in use. */
+    private void purgeIfDue() {
+        var due = purgeDue.get();
+        if (!now().isBefore(due) && purgeDue.compareAndSet(due, now().plus(BETWEEN_PURGES))) {
+            database.run(LIFE_SIGN, tx -> {
+                var over = tx.at().minus(KEPT);
+                sessions.purge(tx, over, over.minus(settings.idle()));
+            });
+        }
     }
 
     private SignIn start(Tx tx, String name) {

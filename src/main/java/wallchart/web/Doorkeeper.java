@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import wallchart.people.People;
+import wallchart.store.Actor;
 import wallchart.web.problem.Problem;
 import wallchart.web.problem.ProblemCode;
 import wallchart.web.problem.RequestRefused;
@@ -52,6 +53,12 @@ final class Doorkeeper {
     /** Who sent the request; only on routes that need somebody. */
     static Caller caller(Context ctx) {
         return ctx.attribute(CALLER);
+    }
+
+    /** The person who sent the request, as the one who acts in it; only on routes for people. */
+    static Actor actor(Context ctx) {
+        var member = (Caller.Member) caller(ctx);
+        return member.session().person().asActor().during(Standing.id(ctx.req()));
     }
 
     private Caller identify(Context ctx) {

@@ -7,6 +7,8 @@ record Pages(
         SessionPages session,
         RoomPages rooms,
         ChartPages charts,
+        PeoplePages people,
+        RoomTokenPages roomTokens,
         AuditPages audit) {
 
     static Pages of(Services services, SessionCookie cookie) {
@@ -16,6 +18,8 @@ record Pages(
                 new SessionPages(services.people(), cookie),
                 new RoomPages(services),
                 new ChartPages(services),
+                new PeoplePages(services.people()),
+                new RoomTokenPages(services),
                 new AuditPages(services.audit()));
     }
 }

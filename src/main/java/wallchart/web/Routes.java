@@ -14,6 +14,7 @@ import io.javalin.http.Handler;
 final class Routes {
 
     private static final Access[] PEOPLE = {RADIOGRAPHER, LEAD, PHYSICIST, ADMINISTRATOR};
+    private static final Access[] SUPERVISORS = {LEAD, PHYSICIST, ADMINISTRATOR};
     private static final Access[] ALL = {WORKSTATION, RADIOGRAPHER, LEAD, PHYSICIST, ADMINISTRATOR};
 
     private static final Access[] AUDITORS = {LEAD, PHYSICIST};
@@ -44,6 +45,21 @@ final class Routes {
         routes.post("/api/v1/session", pages.session()::signIn, ANYBODY);
         get("/api/v1/session", pages.session()::whoAmI, PEOPLE);
         routes.delete("/api/v1/session", pages.session()::signOut, PEOPLE);
+
+        routes.put("/api/v1/session/password", pages.session()::changePassword, PEOPLE);
+
+        get("/api/v1/people", pages.people()::list, SUPERVISORS);
+        routes.post("/api/v1/people", pages.people()::add, ADMINISTRATOR);
+        get("/api/v1/people/{id}", pages.people()::person, SUPERVISORS);
+        routes.put("/api/v1/people/{id}/role", pages.people()::changeRole, ADMINISTRATOR);
+        routes.put("/api/v1/people/{id}/password", pages.people()::setPassword, ADMINISTRATOR);
+        routes.post("/api/v1/people/{id}/disable", pages.people()::disable, ADMINISTRATOR);
+        routes.post("/api/v1/people/{id}/enable", pages.people()::enable, ADMINISTRATOR);
+
+        get("/api/v1/room-tokens", pages.roomTokens()::list, SUPERVISORS);
+        routes.post("/api/v1/room-tokens", pages.roomTokens()::issue, ADMINISTRATOR);
+        get("/api/v1/room-tokens/{id}", pages.roomTokens()::token, SUPERVISORS);
+        routes.post("/api/v1/room-tokens/{id}/revoke", pages.roomTokens()::revoke, ADMINISTRATOR);
 
         get("/api/v1/rooms", pages.rooms()::list, ALL);
         get("/api/v1/rooms/{room}", pages.rooms()::room, ALL);

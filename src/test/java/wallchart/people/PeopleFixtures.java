@@ -33,6 +33,23 @@ public final class PeopleFixtures {
         return ((Registered) registration).person();
     }
 
+    /** Disables an account as it is now. */
+    public static Person disable(People people, Person person) {
+        int revision = people.find(person.id()).orElseThrow().revision();
+        return done(people.disable(ADMINISTRATOR, person.id(), revision, "left the department"));
+    }
+
+    /** Enables an account as it is now. */
+    public static Person enable(People people, Person person) {
+        int revision = people.find(person.id()).orElseThrow().revision();
+        return done(people.enable(ADMINISTRATOR, person.id(), revision, "came back"));
+    }
+
+    /** The account that must have come of it. */
+    static Person done(Registration registration) {
+        return ((Registered) registration).person();
+    }
+
     /** Signs in with {@link #PASSWORD}, which must succeed. */
     public static SignIn.SignedIn signedIn(People people, Person person) {
         return (SignIn.SignedIn) people.signIn(person.name(), PASSWORD, ADDRESS);

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static wallchart.people.PeopleFixtures.ADMINISTRATOR;
 import static wallchart.people.PeopleFixtures.aRadiographer;
+import static wallchart.people.PeopleFixtures.disable;
+import static wallchart.people.PeopleFixtures.enable;
 import static wallchart.people.PeopleFixtures.peopleOf;
 import static wallchart.people.PeopleFixtures.signedIn;
 
@@ -107,7 +109,7 @@ class SessionTest extends OnEveryDatabase {
         var elsewhere = peopleOf(database());
         assertThat(elsewhere.session(in.sessionToken())).isPresent();
         assertThat(people.session(in.sessionToken())).isPresent();
-        people.disable(ADMINISTRATOR, aino.id());
+        disable(people, aino);
         assertThat(people.session(in.sessionToken())).isEmpty();
         assertThat(elsewhere.session(in.sessionToken())).as("still remembered").isPresent();
         clock().advance(A_SECOND);
@@ -123,8 +125,8 @@ class SessionTest extends OnEveryDatabase {
 
     @Test
     void enabling_an_account_does_not_revive_its_sessions() {
-        people.disable(ADMINISTRATOR, aino.id());
-        people.enable(ADMINISTRATOR, aino.id());
+        disable(people, aino);
+        enable(people, aino);
         assertThat(people.session(in.sessionToken())).isEmpty();
         assertThat(people.session(signedIn(people, aino).sessionToken())).isPresent();
     }
@@ -132,8 +134,28 @@ class SessionTest extends OnEveryDatabase {
     @Test
     void a_new_password_ends_all_sessions() {
         assertThat(people.session(in.sessionToken())).isPresent();
-        people.setPassword(ADMINISTRATOR, aino.id(), "another long password");
+        people.setPassword(ADMINISTRATOR, aino.id(), aino.revision(), "another long password");
         assertThat(people.session(in.sessionToken())).isEmpty();
+    }
+
+    @Test
+    void rows_of_sessions_that_are_over_are_removed_a_day_later_and_never_one_in_use() {
+        signedIn(people, aino);
+        people.signOut(signedIn(people, aino).sessionToken());
+        clock().advance(Duration.ofDays(1).plusHours(1));
+        var inUse = signedIn(people, aino);
+        assertThat(rows()).as("left alone, signed out, in use").isEqualTo(1);
+        clock().advance(Duration.ofMinutes(14));
+        signedIn(peopleOf(database()), aino);
+        assertThat(rows()).isEqualTo(2);
+        assertThat(people.session(inUse.sessionToken())).isPresent();
+    }
+
+    private int rows() {
+        return database().read(tx -> tx.handle()
+                .createQuery("SELECT COUNT(*) FROM sign_in_session")
+                .mapTo(Integer.class)
+                .one());
     }
 
     @Test

@@ -2,9 +2,9 @@ package wallchart.people;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static wallchart.people.PeopleFixtures.ADDRESS;
-import static wallchart.people.PeopleFixtures.ADMINISTRATOR;
 import static wallchart.people.PeopleFixtures.PASSWORD;
 import static wallchart.people.PeopleFixtures.aRadiographer;
+import static wallchart.people.PeopleFixtures.disable;
 import static wallchart.people.PeopleFixtures.peopleOf;
 import static wallchart.people.PeopleFixtures.signedIn;
 
@@ -63,7 +63,7 @@ class SignInTest extends OnEveryDatabase {
         assertThat(people.signIn("aino", "x".repeat(1000), ADDRESS)).isEqualTo(refused);
         assertThat(people.signIn("nobody", PASSWORD, ADDRESS)).isEqualTo(refused);
         assertThat(people.signIn("no\0body", PASSWORD, ADDRESS)).isEqualTo(refused);
-        people.disable(ADMINISTRATOR, aino.id());
+        disable(people, aino);
         assertThat(people.signIn("aino", PASSWORD, ADDRESS)).isEqualTo(refused);
     }
 
@@ -128,7 +128,7 @@ class SignInTest extends OnEveryDatabase {
             people.signIn("aino", WRONG, ADDRESS);
         }
         assertThat(people.confirm(aino, PASSWORD, ADDRESS)).isInstanceOf(Confirmation.Throttled.class);
-        people.disable(ADMINISTRATOR, aino.id());
+        disable(people, aino);
         assertThat(people.confirm(aino, PASSWORD, "10.0.0.9")).isEqualTo(new Confirmation.Refused());
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import wallchart.audit.LedgerStopped;
 import wallchart.chart.Band;
+import wallchart.people.Registration;
 import wallchart.store.StoreException;
 import wallchart.technique.Refusal;
 
@@ -47,6 +48,35 @@ public final class Failures {
         return bands.stream()
                 .map(band -> List.of(band.from().centimetres(), band.to().centimetres()))
                 .toList();
+    }
+
+    /**
+     * Why an account is not given or not changed.
+     *
+     * @param password where the password stands in the body
+     */
+    public static Problem of(Registration.Refused refused, String password) {
+        var detail = refused.text();
+        return switch (refused.reason()) {
+            case NAME_UNUSABLE -> wrongMember("/name", detail);
+            case PRINTED_NAME_UNUSABLE -> wrongMember("/printedName", detail);
+            case ROLE_NOT_FOR_PEOPLE -> wrongMember("/role", detail);
+            case REASON_UNUSABLE -> wrongMember("/reason", detail);
+            case PASSWORD_TOO_SHORT,
+                    PASSWORD_TOO_LONG,
+                    PASSWORD_NOT_NORMALIZED,
+                    PASSWORD_COMMON,
+                    PASSWORD_HAS_NAME,
+                    PASSWORD_FOR_DEMONSTRATION -> wrongMember(password, detail);
+            case NAME_TAKEN -> Problem.of(NAME_TAKEN, detail);
+            case UNKNOWN_PERSON -> Problem.of(UNKNOWN_PERSON, detail);
+            case CHANGED_MEANWHILE -> Problem.of(PRECONDITION_FAILED, detail);
+            case LAST_ADMINISTRATOR -> Problem.of(LAST_ADMINISTRATOR, detail);
+        };
+    }
+
+    private static Problem wrongMember(String pointer, String detail) {
+        return Problem.wrongFields(INVALID_BODY, List.of(new Problem.FieldError(null, pointer, null, detail)));
     }
 
     /** What went wrong while a request was handled. */

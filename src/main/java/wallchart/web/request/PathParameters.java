@@ -12,6 +12,16 @@ public final class PathParameters {
 
     private PathParameters() {}
 
+    /** The number of a person or of a room token. */
+    public static long id(Context ctx) {
+        var text = ctx.pathParam("id");
+        if (!text.matches("[1-9][0-9]{0,17}")) {
+            var error = new FieldError("id", null, Parameters.echo(text), "a number from 1, at most 18 digits");
+            throw new RequestRefused(Problem.wrongFields(ProblemCode.INVALID_PARAMETER, List.of(error)));
+        }
+        return Long.parseLong(text);
+    }
+
     /** The number of a version. */
     public static int version(Context ctx) {
         var text = ctx.pathParam("number");

@@ -1,0 +1,27 @@
+package wallchart.web;
+
+import io.javalin.http.Context;
+import wallchart.web.problem.ProblemCode;
+import wallchart.web.problem.RequestRefused;
+
+/** The condition of every change: that the thing still is what the caller saw (RFC 9110 section 13.1.1, strong comparison). */
+final class IfMatch {
+
+    private IfMatch() {}
+
+    /** Ends the request unless it names that tag; {@code *} names nothing that anybody saw. */
+    static void require(Context ctx, String tag) {
+        var header = ctx.header("If-Match");
+        if (header == null || header.strip().equals("*")) {
+            throw new RequestRefused(
+                    ProblemCode.PRECONDITION_REQUIRED, "If-Match is missing: send the ETag of what you saw");
+        }
+        for (var one : header.split(",")) {
+            if (one.strip().equals("\"" + tag + "\"")) {
+                return;
+            }
+        }
+        throw new RequestRefused(
+                ProblemCode.PRECONDITION_FAILED, "it was changed since you saw it: look at it again, then decide");
+    }
+}
