@@ -66,7 +66,7 @@ class LedgerCheckTest {
                 "UPDATE audit_event SET reason = 'x' WHERE seq = 2",
                 "UPDATE audit_event SET at = at - INTERVAL '1' DAY WHERE seq = 2",
                 "UPDATE audit_event SET details = '{\"number\": 2}' WHERE seq = 2",
-                "UPDATE audit_event SET prev = hash WHERE seq = 2",
+                "UPDATE audit_event SET prev = REPEAT('a', 64) WHERE seq = 2",
                 "DELETE FROM audit_event WHERE seq = 2",
             })
     void a_changed_event_is_named(String tampering) throws Exception {
