@@ -6,6 +6,7 @@ import io.javalin.http.HttpResponseException;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import wallchart.audit.LedgerStopped;
 import wallchart.chart.Band;
 import wallchart.store.StoreException;
 import wallchart.technique.Refusal;
@@ -55,6 +56,11 @@ public final class Failures {
         }
         if (thrown instanceof StoreException store) {
             return of(store);
+        }
+        if (thrown instanceof LedgerStopped stopped) {
+            return Problem.of(
+                            LEDGER_IN_DOUBT, stopped.getMessage() + "; nothing was changed: tell the medical physicist")
+                    .withHeader("Retry-After", SHORTLY);
         }
         return fault();
     }

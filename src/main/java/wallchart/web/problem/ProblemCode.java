@@ -45,6 +45,10 @@ public enum ProblemCode {
     TOO_MANY_ATTEMPTS(429, "Too many wrong passwords", "Wait as long as Retry-After says."),
     HEADERS_TOO_LARGE(431, "The request headers are too large", "Send fewer or shorter headers."),
     FAULT(500, "A fault of the program", "Tell your administrator the request id; the log has it."),
+    LEDGER_IN_DOUBT(
+            503,
+            "The ledger is in doubt",
+            "Tell the medical physicist; nothing is changed until somebody has looked into it."),
     UNAVAILABLE(503, "Away for now", "Try again after Retry-After.");
 
     private final String slug = name().toLowerCase(Locale.ROOT).replace('_', '-');
