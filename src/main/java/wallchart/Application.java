@@ -1,8 +1,12 @@
 package wallchart;
 
+import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import wallchart.audit.AuditTrail;
+import wallchart.audit.Checkpoints;
+import wallchart.audit.LedgerKeeper;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
 import wallchart.people.People;
@@ -21,27 +25,33 @@ import wallchart.web.WebSettings;
 public final class Application implements AutoCloseable {
 
     private final Database database;
+    private final LedgerKeeper keeper;
     private final WebServer server;
 
-    private Application(Database database, WebServer server) {
+    private Application(Database database, LedgerKeeper keeper, WebServer server) {
         this.database = database;
+        this.keeper = keeper;
         this.server = server;
     }
 
     /**
      * Starts the service on an open database, which it closes with itself.
      *
+     * @param ledgerFolder where the ledger's checkpoints and their key are kept; of this database alone
      * @throws RuntimeException with one line for people if it cannot; the database is closed then
      */
-    public static Application start(Settings settings, Database database, Clock clock) {
+    public static Application start(Settings settings, Database database, Path ledgerFolder, Clock clock) {
         try {
             var physics = CompletableFuture.supplyAsync(BeamPhysics::load); // while the charts are read
             var rooms = new Rooms(database);
             var charts = new Charts(database, rooms, settings.chartRules());
             var people = people(settings, database);
             var technique = new TechniqueRules(physics.join(), settings.referenceLevels());
-            var services = new Services(rooms, charts, people, technique, new AuditTrail(database), clock);
-            return new Application(database, WebServer.start(webSettings(settings), services));
+            var checkpoints = new Checkpoints(ledgerFolder);
+            var audit = new AuditTrail(database, checkpoints, List.of(Charts.records()));
+            var services = new Services(rooms, charts, people, technique, audit, clock);
+            var server = WebServer.start(webSettings(settings), services);
+            return new Application(database, LedgerKeeper.start(database, checkpoints), server);
         } catch (RuntimeException failed) {
             database.close();
             throw failed;
@@ -75,6 +85,7 @@ public final class Application implements AutoCloseable {
     @Override
     public void close() {
         server.close();
+        keeper.close();
         database.close();
     }
 }

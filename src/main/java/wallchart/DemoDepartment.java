@@ -28,6 +28,7 @@ final class DemoDepartment {
     private static final String OWNER = "demo";
 
     private static final String FILE_NAME = "wallchart-demo";
+    private static final String LEDGER = FILE_NAME + ".ledger";
     private static final int POOL_SIZE = 5;
     private static final Actor BY = Actor.system("demo");
 
@@ -72,7 +73,7 @@ final class DemoDepartment {
         if (people.list().isEmpty()) {
             fill(database, people);
         }
-        return Application.start(settings, database, clock);
+        return Application.start(settings, database, folder.resolve(LEDGER), clock);
     }
 
     private void makeFolder() {
@@ -84,7 +85,8 @@ final class DemoDepartment {
     }
 
     private void removeOldDatabase() {
-        for (var ending : List.of(".mv.db", ".trace.db")) {
+        for (var ending : List.of(
+                ".mv.db", ".trace.db", ".ledger/checkpoints.ndjson", ".ledger/ledger.key", ".ledger/ledger.pub")) {
             try {
                 Files.deleteIfExists(folder.resolve(FILE_NAME + ending));
             } catch (IOException failed) {

@@ -24,7 +24,8 @@ final class ServeCommand implements Callable<Integer> {
     public Integer call() {
         var settings = config.settings();
         FreePort.require(settings.server(), "server.port");
-        var application = Application.start(settings, SiteDatabase.open(settings), Clock.systemUTC());
+        var application =
+                Application.start(settings, SiteDatabase.open(settings), settings.ledgerFolder(), Clock.systemUTC());
         spec.commandLine()
                 .getOut()
                 .println("Wallchart for " + settings.site().name() + ": http://"

@@ -131,6 +131,14 @@ public record Settings(
         rules(patientGroups, chart);
     }
 
+    /** Where the ledger's checkpoints are kept: beside the file of the database, else in the folder {@code data}. */
+    public Path ledgerFolder() {
+        var file = "jdbc:h2:file:";
+        return database.url().startsWith(file)
+                ? Path.of(database.url().substring(file.length()) + ".ledger")
+                : Path.of("./data/wallchart.ledger");
+    }
+
     /** What the site chose for all its charts; the groups have been found fit for it. */
     public ChartRules chartRules() {
         return rules(patientGroups, chart);

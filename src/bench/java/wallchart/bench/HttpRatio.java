@@ -60,7 +60,8 @@ final class HttpRatio {
                 standard.chart(),
                 standard.referenceLevels(),
                 standard.session());
-        try (var application = Application.start(settings, database, Clock.systemUTC())) {
+        try (var application = Application.start(
+                settings, database, java.nio.file.Files.createTempDirectory("ledger"), Clock.systemUTC())) {
             return compare(application.port(), rooms, tokens);
         }
     }

@@ -12,10 +12,15 @@ public final class AuditTrail {
     public static final int LONGEST_PAGE = 500;
 
     private final Database database;
+    private final Checkpoints checkpoints;
+    private final LedgerCheck check;
     private final EventStore events = new EventStore();
 
-    public AuditTrail(Database database) {
+    /** @param records the kinds of signed records that are held against their events */
+    public AuditTrail(Database database, Checkpoints checkpoints, List<RecordCheck> records) {
         this.database = database;
+        this.checkpoints = checkpoints;
+        this.check = new LedgerCheck(records);
     }
 
     /**
@@ -38,9 +43,9 @@ public final class AuditTrail {
                 .findFirst();
     }
 
-    /** Re-derives the whole ledger. Takes some seconds for a million events. */
+    /** Re-derives the whole ledger and holds it against the checkpoints and the records it speaks of. */
     public Verification verify() {
-        return database.read(LedgerCheck::check);
+        return database.read(tx -> check.verify(tx, checkpoints));
     }
 
     /**

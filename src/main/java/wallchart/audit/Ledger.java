@@ -1,5 +1,6 @@
 package wallchart.audit;
 
+import java.nio.charset.StandardCharsets;
 import wallchart.store.Tx;
 
 /** Where every business act is entered, in its own transaction. Stateless and safe for use by many threads. */
@@ -31,9 +32,17 @@ public final class Ledger {
                 tx.by().requestId(),
                 newest.map(Event::hash).orElse(Event.NONE_BEFORE),
                 "");
+        requireText(LedgerEncoding.text(unhashed));
         var event = hashed(unhashed);
         events.add(tx, event);
         return event;
+    }
+
+    /** Half a surrogate pair has no bytes of its own, so no hash in any language. */
+    private static void requireText(String text) {
+        if (!StandardCharsets.UTF_8.newEncoder().canEncode(text)) {
+            throw new IllegalArgumentException("an act holds half a character: leave it out");
+        }
     }
 
     /** From now on nothing is appended, on any node. */

@@ -1,60 +1,153 @@
 package wallchart.audit;
 
-import java.io.UncheckedIOException;
-import java.time.DateTimeException;
+import java.util.ArrayDeque;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import wallchart.store.CanonicalJson;
+import java.util.Set;
+import wallchart.audit.Verification.Doubtful;
+import wallchart.audit.Verification.Sound;
 import wallchart.store.ReadTx;
 
 /**
- * Re-derives the chain from the rows as they are stored, one after the other, in memory that does not grow with the ledger. Finds
- * what was changed, removed, inserted or moved; a tail that was cut off, or a whole chain that was written anew, it cannot find: the
- * head has to be held against one that was kept elsewhere.
+ * Derives the chain of events anew from the rows, and holds it against the checkpoints and against the records it speaks of.
+ * Takes no more memory for a longer ledger, but for one word for each signed record.
+ *
+ * <p>What it cannot show: well-made events added by somebody with write access after the newest checkpoint, which is a second
+ * old while the service runs; and anything by somebody who has the private key too.
  */
-final class LedgerCheck {
+public final class LedgerCheck {
 
-    private final EventStore events = new EventStore();
-    private long seq;
-    private String head = Event.NONE_BEFORE;
-    private Optional<Verification.Doubtful> doubt = Optional.empty();
+    private final ChainStore rows = new ChainStore();
+    private final List<RecordCheck> records;
 
-    private LedgerCheck() {}
-
-    static Verification check(ReadTx tx) {
-        return new LedgerCheck().run(tx);
+    /** @param records the kinds of records that are held against their events */
+    public LedgerCheck(List<RecordCheck> records) {
+        this.records = List.copyOf(records);
     }
 
-    private Verification run(ReadTx tx) {
-        events.walk(tx, this::follows);
-        return doubt.<Verification>map(found -> found).orElseGet(() -> new Verification.Sound(seq, head));
-    }
-
-    private boolean follows(Event event) {
-        doubt = doubt(event).map(what -> new Verification.Doubtful(Math.min(event.seq(), seq + 1), what));
-        seq = event.seq();
-        head = event.hash();
-        return doubt.isEmpty();
-    }
-
-    private Optional<String> doubt(Event event) {
-        if (event.seq() != seq + 1) {
-            return Optional.of("event " + (seq + 1) + " is missing: after " + seq + " stands " + event.seq());
+    /** Checks everything. */
+    public Verification verify(ReadTx tx, Checkpoints checkpoints) {
+        var reading = checkpoints.read();
+        if (reading instanceof Checkpoints.Reading.Signed signed) {
+            return new Walk(tx, Optional.empty(), signed.checkpoints(), records).run();
         }
-        if (!event.prev().equals(head)) {
-            return Optional.of("event " + event.seq() + " does not follow the event before it: it names another hash");
-        }
-        if (!isWhole(event)) {
-            return Optional.of("event " + event.seq() + " does not say what was entered: its hash differs");
-        }
-        return Optional.empty();
+        return new Doubtful(0, ((Checkpoints.Reading.Doubted) reading).what());
     }
 
-    private static boolean isWhole(Event event) {
-        try {
-            return CanonicalJson.of(event.details()).text().equals(event.details())
-                    && LedgerEncoding.hash(event).equals(event.hash());
-        } catch (UncheckedIOException | IllegalArgumentException | DateTimeException unreadable) {
-            return false;
+    /** Checks what came after a checkpoint, and that its own event is still the one it was signed for. */
+    Verification verifySince(ReadTx tx, Optional<Checkpoint> checkpoint) {
+        if (checkpoint.isEmpty()) {
+            return new Walk(tx, Optional.empty(), List.of(), List.of()).run();
+        }
+        var signed = checkpoint.get();
+        var event = rows.find(tx, signed.seq());
+        if (event.isEmpty()) {
+            return missing(signed, rows.newest(tx));
+        }
+        return event.get().hash().equals(signed.hash())
+                ? new Walk(tx, event, List.of(signed), List.of()).run()
+                : another(signed);
+    }
+
+    private static Doubtful missing(Checkpoint signed, long newest) {
+        return new Doubtful(
+                Math.min(signed.seq(), newest + 1),
+                "the ledger ends with event " + newest + ", but at " + signed.at()
+                        + " it was signed that there is event " + signed.seq()
+                        + ": events were removed, or an older database was restored");
+    }
+
+    private static Doubtful another(Checkpoint signed) {
+        return new Doubtful(
+                signed.seq(),
+                "event " + signed.seq() + " is not the one that was signed for at " + signed.at()
+                        + ": the ledger was written anew");
+    }
+
+    /** One check from some event on. */
+    private final class Walk {
+
+        private final ReadTx tx;
+        private final Chain chain;
+        private final Deque<Checkpoint> ahead;
+        private final Map<String, RecordCheck> byAction = new HashMap<>();
+        private final Map<RecordCheck, Set<String>> seen = new HashMap<>();
+        private final boolean whole;
+        private Optional<Checkpoint> passed = Optional.empty();
+
+        Walk(ReadTx tx, Optional<Event> from, Collection<Checkpoint> checkpoints, List<RecordCheck> records) {
+            this.tx = tx;
+            this.chain = new Chain(from);
+            this.ahead = new ArrayDeque<>(checkpoints);
+            this.whole = from.isEmpty();
+            records.forEach(record -> {
+                byAction.put(record.action(), record);
+                seen.put(record, new HashSet<>());
+            });
+            if (!whole) {
+                passed = Optional.of(ahead.pop());
+            }
+        }
+
+        Verification run() {
+            for (var page = rows.page(tx, chain.seq()); !page.isEmpty(); page = rows.page(tx, chain.seq())) {
+                for (var event : page) {
+                    var doubt = take(event);
+                    if (doubt.isPresent()) {
+                        return doubt.get();
+                    }
+                }
+            }
+            return end().<Verification>map(doubt -> doubt)
+                    .orElseGet(() -> new Sound(chain.seq(), chain.head(), passed, chain.notes()));
+        }
+
+        private Optional<Doubtful> take(Event event) {
+            return chain.follow(event).or(() -> compare(event)).or(() -> record(event));
+        }
+
+        private Optional<Doubtful> compare(Event event) {
+            if (ahead.isEmpty() || ahead.peek().seq() != event.seq()) {
+                return Optional.empty();
+            }
+            var signed = ahead.pop();
+            passed = Optional.of(signed);
+            return signed.hash().equals(event.hash()) ? Optional.empty() : Optional.of(another(signed));
+        }
+
+        private Optional<Doubtful> record(Event event) {
+            var record = byAction.get(event.action());
+            if (record == null) {
+                return Optional.empty();
+            }
+            if (!seen.get(record).add(event.object())) {
+                return Optional.of(new Doubtful(
+                        event.seq(),
+                        "event " + event.seq() + " is a second " + event.action() + " of " + event.object()));
+            }
+            return record.difference(tx, event)
+                    .map(what -> new Doubtful(event.seq(), "event " + event.seq() + " and its record differ: " + what));
+        }
+
+        private Optional<Doubtful> end() {
+            if (!ahead.isEmpty()) {
+                return Optional.of(missing(ahead.peek(), chain.seq()));
+            }
+            if (whole && rows.count(tx) != chain.seq()) {
+                return Optional.of(new Doubtful(
+                        0,
+                        "the ledger holds rows that are no events: " + rows.count(tx) + " rows, " + chain.seq()
+                                + " events"));
+            }
+            return seen.entrySet().stream()
+                    .flatMap(entry -> entry.getKey().unrecorded(tx, entry.getValue()).stream())
+                    .findFirst()
+                    .map(what -> new Doubtful(0, what));
         }
     }
 }

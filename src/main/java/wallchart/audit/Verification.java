@@ -1,21 +1,31 @@
 package wallchart.audit;
 
-/** What came of re-deriving the ledger from its rows. */
+import java.util.List;
+import java.util.Optional;
+
+/** What comes of checking the ledger against itself, its checkpoints and the records it speaks of. */
 public sealed interface Verification {
 
     /**
-     * Every event stands where it was entered and says what it said then.
+     * Everything fits.
      *
-     * @param events how many there are
-     * @param head the hash of the last; {@link Event#NONE_BEFORE} where there is none
+     * @param events how many
+     * @param head hash of the newest; {@link Event#NONE_BEFORE} of an empty ledger
+     * @param checkpoint the newest signed statement that was compared
+     * @param notes what fits and still deserves a look, such as an event dated before the one it follows
      */
-    record Sound(long events, String head) implements Verification {}
+    record Sound(long events, String head, Optional<Checkpoint> checkpoint, List<String> notes)
+            implements Verification {
+        public Sound {
+            notes = List.copyOf(notes);
+        }
+    }
 
     /**
-     * Somebody, or something, changed the ledger.
+     * Something does not fit.
      *
-     * @param seq of the first event that cannot be trusted; nothing after it can be either
-     * @param what is wrong with it, for people
+     * @param seq the first event in doubt; 0 where it is a record without an event
+     * @param what in words
      */
     record Doubtful(long seq, String what) implements Verification {}
 }

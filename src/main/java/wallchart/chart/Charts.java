@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import java.util.function.BiConsumer;
+import wallchart.audit.RecordCheck;
 import wallchart.equipment.Rooms;
 import wallchart.store.Actor;
 import wallchart.store.ConstraintViolated;
@@ -53,6 +54,11 @@ public final class Charts {
         this.publishing = publishing;
         this.past = past;
         this.histories = histories;
+    }
+
+    /** How the ledger's check holds versions against their events. */
+    public static RecordCheck records() {
+        return new VersionRecords();
     }
 
     private static Cache<Numbered, ChartVersion> keepingPast() {

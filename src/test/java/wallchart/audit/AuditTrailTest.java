@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static wallchart.store.StoreFixtures.asOwner;
 
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import wallchart.store.Actor;
 import wallchart.store.ConstraintViolated;
 import wallchart.store.OnEveryDatabase;
@@ -19,12 +21,15 @@ import wallchart.store.StoreException;
 
 class AuditTrailTest extends OnEveryDatabase {
 
+    @TempDir
+    private Path folder;
+
     private final Ledger ledger = new Ledger();
     private AuditTrail trail;
 
     @BeforeEach
     void four_events_an_hour_apart() {
-        trail = new AuditTrail(database());
+        trail = new AuditTrail(database(), new Checkpoints(folder.resolve("ledger")), List.of());
         append("lead", Act.inRoom("r1", "version-signed", "r1/version/1", "First", Map.of()));
         append("physicist", Act.inRoom("r2", "equipment-installed", "r2/equipment/1", "", Map.of()));
         append("lead", Act.inRoom("r2", "version-signed", "r2/version/1", "Second", Map.of()));

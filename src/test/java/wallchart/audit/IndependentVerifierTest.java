@@ -40,7 +40,7 @@ class IndependentVerifierTest extends OnEveryDatabase {
                             tx -> ledger.append(
                                     tx, Act.inRoom("r1", "version-signed", "r1/version/1", reason, details)));
         }
-        new AuditTrail(database()).export(lines::add);
+        new AuditTrail(database(), new Checkpoints(folder.resolve("ledger")), List.of()).export(lines::add);
     }
 
     @Test
@@ -50,7 +50,9 @@ class IndependentVerifierTest extends OnEveryDatabase {
 
     @Test
     void it_finds_a_sound_export_sound() throws Exception {
-        var head = ((Verification.Sound) new AuditTrail(database()).verify()).head();
+        var head = ((Verification.Sound)
+                        new AuditTrail(database(), new Checkpoints(folder.resolve("ledger")), List.of()).verify())
+                .head();
         assertThat(run()).isEqualTo("0: 5 events, head " + head);
     }
 

@@ -1,10 +1,13 @@
 package wallchart.web;
 
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import wallchart.audit.AuditTrail;
+import wallchart.audit.Checkpoints;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartFixtures;
 import wallchart.chart.ChartRules;
@@ -79,8 +82,13 @@ final class Department {
                 charts,
                 people,
                 new TechniqueRules(PHYSICS, List.of(LUMBAR_SPINE)),
-                new AuditTrail(database),
+                new AuditTrail(database, new Checkpoints(ledgerFolder()), List.of(Charts.records())),
                 clock);
+    }
+
+    /** Of its own for each department; in the build folder. */
+    private static Path ledgerFolder() {
+        return Path.of("target", "test-ledgers", UUID.randomUUID().toString());
     }
 
     private static ChartContent secondVersion() {

@@ -1,5 +1,8 @@
 package wallchart.web.view;
 
+import java.time.Instant;
+import java.util.List;
+import wallchart.audit.Checkpoint;
 import wallchart.audit.Verification;
 
 /**
@@ -7,18 +10,30 @@ import wallchart.audit.Verification;
  *
  * @param events how many there are; null where it is not sound
  * @param head the hash of the last; null where it is not sound
+ * @param checkpoint the newest signed statement it was held against; null where there is none yet, or it is not sound
+ * @param notes what fits and still deserves a look
  * @param firstBad the first event that cannot be trusted; null where it is sound
  */
-public record VerificationView(boolean sound, Long events, String head, FirstBad firstBad) {
+public record VerificationView(
+        boolean sound, Long events, String head, CheckpointView checkpoint, List<String> notes, FirstBad firstBad) {
 
     /** Where the doubt begins. */
     public record FirstBad(long seq, String what) {}
 
+    /** A signed statement of the ledger's head. */
+    public record CheckpointView(long seq, String hash, Instant at, String keyId, String signature) {
+        static CheckpointView of(Checkpoint checkpoint) {
+            return new CheckpointView(
+                    checkpoint.seq(), checkpoint.hash(), checkpoint.at(), checkpoint.keyId(), checkpoint.signature());
+        }
+    }
+
     public static VerificationView of(Verification verification) {
         if (verification instanceof Verification.Sound sound) {
-            return new VerificationView(true, sound.events(), sound.head(), null);
+            var checkpoint = sound.checkpoint().map(CheckpointView::of).orElse(null);
+            return new VerificationView(true, sound.events(), sound.head(), checkpoint, sound.notes(), null);
         }
         var doubtful = (Verification.Doubtful) verification;
-        return new VerificationView(false, null, null, new FirstBad(doubtful.seq(), doubtful.what()));
+        return new VerificationView(false, null, null, null, List.of(), new FirstBad(doubtful.seq(), doubtful.what()));
     }
 }

@@ -1,0 +1,60 @@
+package wallchart.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static wallchart.chart.ChartFixtures.aChart;
+
+import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.util.List;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import wallchart.audit.Checkpoints;
+import wallchart.audit.LedgerCheck;
+import wallchart.audit.Verification;
+import wallchart.store.Database;
+import wallchart.store.Mode;
+import wallchart.store.SettableClock;
+import wallchart.store.TestDatabases;
+
+/** A signed version that the owner of the tables changed behind the ledger's back is found. */
+class VersionRecordsTest {
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            UPDATE chart_version SET title = 'x'          | another title
+            UPDATE chart_version SET printed_name = 'x'   | another printedName
+            UPDATE chart_version SET reason = 'x'         | another reason
+            UPDATE chart_version SET review_due = review_due + INTERVAL '1' DAY | another reviewDue
+            UPDATE chart_row SET notes = 'x'              | rows that do not match
+            UPDATE chart_row SET kv = kv + 0.1            | rows that do not match
+            INSERT INTO chart_version SELECT room, 2, digest, title, reason, in_force_from, review_due, signed_by, printed_name, role, signed_at, meaning FROM chart_version | no event
+            """)
+    void a_changed_version_is_found(String tampering, String complaint) throws Exception {
+        var settings = TestDatabases.inMemory();
+        try (var database = Database.open(settings, Mode.SITE, SettableClock.at("2026-03-02T08:00:00Z"))) {
+            PublishingFixtures.aDepartmentIn(database)
+                    .publish(0, aChart().withBand(18, 24).content());
+            assertThat(verify(database)).isInstanceOf(Verification.Sound.class);
+            try (var owner = DriverManager.getConnection(settings.url(), settings.user(), settings.password());
+                    var statement = owner.createStatement()) {
+                statement.execute("DROP TRIGGER chart_version_append_only");
+                statement.execute("DROP TRIGGER chart_row_append_only");
+                statement.execute(tampering);
+            }
+            assertThat(verify(database))
+                    .isInstanceOfSatisfying(Verification.Doubtful.class, doubt -> assertThat(doubt.what())
+                            .contains(complaint));
+        }
+    }
+
+    private Verification verify(Database database) {
+        return database.read(tx -> new LedgerCheck(List.of(Charts.records())).verify(tx, new Checkpoints(folder)));
+    }
+}
