@@ -1,0 +1,28 @@
+package wallchart.signoff;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * What a change does to a room's chart, as it stands before whoever signs.
+ *
+ * @param rows in the order withdrawn, added, amended
+ * @param adjustments in the same order
+ * @param limits the limits it was held against
+ * @param digest {@code sha256:} and 64 hex digits over everything above in words and decimal strings; a signature names it
+ */
+public record Impact(List<RowImpact> rows, List<AdjustmentImpact> adjustments, ReviewLimits limits, String digest) {
+
+    public Impact {
+        rows = List.copyOf(rows);
+        adjustments = List.copyOf(adjustments);
+    }
+
+    /** Whether a physicist has to concur before this may be signed. */
+    public boolean needsPhysicist() {
+        return Stream.concat(
+                        rows.stream().map(RowImpact::needsPhysicist),
+                        adjustments.stream().map(AdjustmentImpact::needsPhysicist))
+                .anyMatch(needed -> needed);
+    }
+}
