@@ -1,5 +1,7 @@
 package wallchart.technique;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,8 +49,7 @@ final class DoseRule {
         double output = output(tube, set.kV(), filtration);
         double incident =
                 ExposureArithmetic.incidentAirKermaMicroGy(output, set.mAs().inMilliampereSeconds(), focusSkin);
-        double backscatter = physics.beam(set.kV(), tube.anodeAngleDegrees().doubleValue(), filtration)
-                .backscatterFactor(fieldDiameterAtSkin(situation, focusSkin), focusSkin);
+        double backscatter = backscatter(situation, set.kV(), filtration, focusSkin);
         return Optional.of(new DoseEstimate(
                 new AirKerma(incident),
                 new AirKerma(incident * backscatter),
@@ -59,6 +60,28 @@ final class DoseRule {
                 source(tube.output(), set.kV(), filtration),
                 tube.output().map(DoseRule::uncertainty).orElse(UNCALIBRATED_PERCENT),
                 findLevel(situation.row().key().examination())));
+    }
+
+    /**
+     * Entrance air kerma in uGy for each mAs at any tube voltage, rounded to tenths of a kilovolt as consoles are set; empty where
+     * the beam model does not reach.
+     */
+    Optional<Double> findEntrancePerMAs(Situation situation, double kilovolts) {
+        var kV = new TubeVoltage(BigDecimal.valueOf(kilovolts).setScale(1, RoundingMode.HALF_UP));
+        var tube = situation.room().tube();
+        var filtration = PhantomSignal.totalFiltration(situation.room(), situation.row());
+        if (!covers(tube, kV, filtration)) {
+            return Optional.empty();
+        }
+        double focusSkin = situation.focusSkinCentimetres();
+        return Optional.of(ExposureArithmetic.incidentAirKermaMicroGy(output(tube, kV, filtration), 1, focusSkin)
+                * backscatter(situation, kV, filtration, focusSkin));
+    }
+
+    private double backscatter(Situation situation, TubeVoltage kV, Filtration filtration, double focusSkin) {
+        double angle = situation.room().tube().anodeAngleDegrees().doubleValue();
+        return physics.beam(kV, angle, filtration)
+                .backscatterFactor(fieldDiameterAtSkin(situation, focusSkin), focusSkin);
     }
 
     /** Output in uGy/mAs at 1 m: the tube's own measurement, brought by the model to the filtration used; else the model alone. */

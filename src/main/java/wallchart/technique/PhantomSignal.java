@@ -1,6 +1,7 @@
 package wallchart.technique;
 
 import wallchart.chart.Row;
+import wallchart.chart.ThicknessMethod;
 import wallchart.equipment.Grid;
 import wallchart.equipment.ReceptorKind;
 import wallchart.equipment.Room;
@@ -32,8 +33,14 @@ final class PhantomSignal {
         return reference / signal.perMAs(kV, situation.thickness().inCentimetres());
     }
 
+    /** Whether the thickness rule can be worked out: it needs the model for rows of method {@code attenuation} only. */
+    boolean reaches(Situation situation) {
+        return !(situation.row().setting().thicknessMethod() instanceof ThicknessMethod.Attenuation)
+                || covers(situation);
+    }
+
     /** Whether the model reaches the row's beam and both thicknesses. */
-    boolean covers(Situation situation) {
+    private boolean covers(Situation situation) {
         var objection = physics.findObjection(
                 situation.row().setting().kV(),
                 situation.room().tube().anodeAngleDegrees().doubleValue(),

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import wallchart.chart.ChartVersion;
-import wallchart.chart.ThicknessMethod;
 import wallchart.equipment.Room;
 import wallchart.physics.BeamPhysics;
 import wallchart.technique.ConsoleAttempt.Achieved;
@@ -53,7 +52,7 @@ public final class TechniqueRules {
             return new Answer.Refused(objection.get());
         }
         var applied = effects.of(situation);
-        var wanted = apply(situation, applied);
+        var wanted = Working.of(situation.row(), applied);
         if (wanted.kV() <= 0) {
             return new Answer.Refused(withoutVoltage(wanted));
         }
@@ -79,8 +78,7 @@ public final class TechniqueRules {
                     + " and a receptor gap of " + situation.support().receptorGap();
             return refuse(reason, "a longer SID");
         }
-        if (situation.row().setting().thicknessMethod() instanceof ThicknessMethod.Attenuation
-                && !phantom.covers(situation)) {
+        if (!phantom.reaches(situation)) {
             var reason = "the attenuation model does not reach "
                     + situation.row().setting().kV() + " behind " + situation.thickness();
             return refuse(reason, "a row with another thickness method: propose a change");
@@ -92,23 +90,14 @@ public final class TechniqueRules {
         return Optional.of(Refusal.notAchievable(reason + ": " + alternative, List.of(reason), List.of(alternative)));
     }
 
-    private static Working apply(Situation situation, List<Effect> applied) {
-        var setting = situation.row().setting();
-        var working =
-                new Working(setting.kV().inKilovolts(), setting.control().mAs().inMilliampereSeconds());
-        for (var effect : applied) {
-            working = working.after(effect);
-        }
-        return working;
-    }
-
     private static Refusal withoutVoltage(Working wanted) {
         var reason = "the rules arrive at " + Words.number(wanted.kV()) + " kV";
         return Refusal.notAchievable(reason + ": check the row", List.of(reason), List.of("propose a change"));
     }
 
     private Refusal notAchievable(Situation situation, Console console, Wish wish, Impossible attempt) {
-        var alternatives = new Alternatives(console, situation, moved -> apply(moved, effects.of(moved))).of(wish);
+        var alternatives =
+                new Alternatives(console, situation, moved -> Working.of(moved.row(), effects.of(moved))).of(wish);
         return Refusal.notAchievable(
                 String.join("; ", attempt.reasons()) + ". What would do: " + String.join("; ", alternatives),
                 attempt.reasons(),

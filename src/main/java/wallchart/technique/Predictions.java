@@ -1,0 +1,82 @@
+package wallchart.technique;
+
+import java.util.List;
+import java.util.Optional;
+import wallchart.chart.Adjustment;
+import wallchart.chart.ExposureControl;
+import wallchart.chart.Row;
+import wallchart.equipment.Room;
+import wallchart.physics.BeamPhysics;
+import wallchart.quantity.AirKerma;
+import wallchart.quantity.PartThickness;
+
+/**
+ * Rules 2 to 6 and 9 asked of one row alone, signed or not: what it does to receptor and skin, so that two rows can be compared.
+ * Thread-safe.
+ */
+public final class Predictions {
+
+    private final PhantomSignal phantom;
+    private final Effects effects;
+    private final DoseRule doseRule;
+
+    /** With the beam model that the answers use. */
+    public Predictions(BeamPhysics physics) {
+        this.phantom = new PhantomSignal(physics);
+        this.effects = new Effects(phantom);
+        this.doseRule = new DoseRule(physics, List.of());
+    }
+
+    /**
+     * What the row does at that thickness, with that adjustment or with none.
+     *
+     * @return empty where the row names what the room does not have, the patient does not fit, or the rules arrive at no voltage
+     */
+    public Optional<Prediction> find(Room room, Row row, PartThickness thickness, Optional<Adjustment> adjustment) {
+        if (Refit.objection(room, row).isPresent()) {
+            return Optional.empty();
+        }
+        var grid = room.findGrid(row.setting().grid());
+        var situation = new Situation(
+                room,
+                row,
+                room.findSupport(row.key().examination().support()).orElseThrow(),
+                room.findReceptor(row.setting().receptor()).orElseThrow(),
+                thickness,
+                row.setting().sid(),
+                grid,
+                grid,
+                adjustment.stream().toList());
+        boolean fits = situation.focusSkinCentimetres() > 0 && phantom.reaches(situation);
+        return fits ? within(situation) : Optional.empty();
+    }
+
+    private Optional<Prediction> within(Situation situation) {
+        var wanted = Working.of(situation.row(), effects.of(situation));
+        return wanted.kV() > 0
+                ? Optional.of(prediction(situation, new Console(situation.room(), situation.row()).limit(wanted)))
+                : Optional.empty();
+    }
+
+    /** Exposure goes with mAs and with kV to the power n, against the square of the distance and the grid's factor. */
+    private Prediction prediction(Situation situation, Working working) {
+        double grid = situation.grid().map(used -> used.factorAt(working.kV())).orElse(1.0);
+        double sid = situation.sid().inCentimetres();
+        double exposure = working.mAs() * ExposureArithmetic.voltageFactor(1, 1 / working.kV()) / (sid * sid * grid);
+        var entrance = doseRule.findEntrancePerMAs(situation, working.kV())
+                .map(perMAs -> new AirKerma(perMAs * working.mAs()));
+        return new Prediction(working.kV(), working.mAs(), exposure, entrance);
+    }
+
+    /** Whether AEC ends both rows' exposures at the same signal: a chamber knows neither distance nor back-up. */
+    public static boolean endAlike(Row before, Row after) {
+        return before.setting().control() instanceof ExposureControl.Automatic earlier
+                && after.setting().control() instanceof ExposureControl.Automatic later
+                && earlier.chambers().equals(later.chambers())
+                && earlier.density() == later.density()
+                && before.setting().kV().equals(after.setting().kV())
+                && before.setting().grid().equals(after.setting().grid())
+                && before.setting().receptor().equals(after.setting().receptor())
+                && before.setting().addedFiltration().equals(after.setting().addedFiltration());
+    }
+}
