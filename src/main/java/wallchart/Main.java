@@ -26,6 +26,7 @@ import picocli.CommandLine.HelpCommand;
             LoadCommand.class,
             PersonCommand.class,
             TokenCommand.class,
+            VerifyCommand.class,
             HelpCommand.class
         })
 public final class Main {

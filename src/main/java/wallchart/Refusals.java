@@ -1,6 +1,7 @@
 package wallchart;
 
 import org.slf4j.LoggerFactory;
+import wallchart.audit.LedgerStopped;
 import wallchart.store.StoreException;
 import wallchart.web.PortInUse;
 
@@ -22,6 +23,7 @@ final class Refusals {
         boolean expected = failure instanceof Refused
                 || failure instanceof BadSettings
                 || failure instanceof StoreException
+                || failure instanceof LedgerStopped
                 || failure instanceof PortInUse;
         if (!expected) {
             LoggerFactory.getLogger(Main.class).error("the command failed", failure);

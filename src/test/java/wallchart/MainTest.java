@@ -9,12 +9,15 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.DriverManager;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wallchart.equipment.Rooms;
+import wallchart.people.NewPerson;
+import wallchart.people.Role;
 import wallchart.store.Actor;
 
 /** The command line: help, exit codes, and one clear line for everything that stops it. */
@@ -41,6 +44,7 @@ class MainTest {
                 "token issue --help",
                 "token list --help",
                 "token revoke --help",
+                "verify --help",
                 "help serve",
                 "--version"
             })
@@ -160,6 +164,34 @@ class MainTest {
 
         assertThat(ended.exitCode()).isEqualTo(1);
         assertThat(ended.out()).contains("line 2", "kV", "5e2");
+    }
+
+    @Test
+    void verify_says_that_a_ledger_is_sound_and_names_an_event_that_was_changed() throws Exception {
+        var url = "jdbc:h2:file:" + folder + "/data";
+        var config = Files.writeString(
+                folder.resolve("site.yaml"), "database: {url: \"" + url + "\", passwordFile: " + folder + "/password}");
+        var settings = SettingsFile.read(config);
+        try (var database = SiteDatabase.open(settings)) {
+            var people = Application.people(settings, database);
+            for (var name : List.of("one", "two", "three")) {
+                people.add(
+                        Actor.system("test"),
+                        new NewPerson(name + "-of-us", "Pat", Role.LEAD, "four lead aprons hang there"));
+            }
+        }
+
+        assertThat(run("verify", "--config", config.toString()).out()).contains("sound: 3 events");
+
+        var access = DatabaseAccess.of(settings.database());
+        try (var owner = DriverManager.getConnection(access.url(), access.user(), access.password());
+                var statement = owner.createStatement()) {
+            statement.execute("DROP TRIGGER audit_event_append_only");
+            statement.execute("UPDATE audit_event SET actor = 'nobody' WHERE seq = 2");
+        }
+        var ended = run("verify", "--config", config.toString());
+        assertThat(ended.exitCode()).isEqualTo(1);
+        assertThat(ended.out()).contains("in doubt: event 2 ");
     }
 
     private static Ended run(String... args) {

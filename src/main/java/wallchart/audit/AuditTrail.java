@@ -3,9 +3,10 @@ package wallchart.audit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import wallchart.store.Actor;
 import wallchart.store.Database;
 
-/** The ledger as a physicist reads it: pages, proof, export. Safe for use by many threads; nothing here writes. */
+/** The ledger as a physicist reads it: pages, proof, export, and the review they record. Safe for use by many threads. */
 public final class AuditTrail {
 
     /** The most events of one page. */
@@ -15,6 +16,7 @@ public final class AuditTrail {
     private final Checkpoints checkpoints;
     private final LedgerCheck check;
     private final EventStore events = new EventStore();
+    private final Ledger ledger = new Ledger();
 
     /** @param records the kinds of signed records that are held against their events */
     public AuditTrail(Database database, Checkpoints checkpoints, List<RecordCheck> records) {
@@ -41,6 +43,15 @@ public final class AuditTrail {
         return page(EventFilter.ALL, seq - 1, 1).stream()
                 .filter(event -> event.seq() == seq)
                 .findFirst();
+    }
+
+    /** Records a review as an event of its own, with the head of the ledger that the physicist had before them. */
+    public Event review(Actor by, Review review) {
+        return database.write(by, tx -> {
+            var head = events.findNewest(tx)
+                    .orElseThrow(() -> new IllegalStateException("an empty ledger is not reviewed"));
+            return ledger.append(tx, review.act(head));
+        });
     }
 
     /** Re-derives the whole ledger and holds it against the checkpoints and the records it speaks of. */

@@ -1,6 +1,7 @@
 package wallchart.web;
 
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -8,6 +9,7 @@ import java.util.Set;
 import wallchart.audit.AuditTrail;
 import wallchart.audit.EventFilter;
 import wallchart.web.request.Parameters;
+import wallchart.web.request.ReviewBody;
 import wallchart.web.request.Syntaxes;
 import wallchart.web.view.EventView;
 import wallchart.web.view.VerificationView;
@@ -42,6 +44,13 @@ final class AuditPages {
     void verification(Context ctx) {
         Parameters.none(ctx.queryString());
         Answers.json(ctx, VerificationView.of(trail.verify()));
+    }
+
+    void review(Context ctx) {
+        Parameters.none(ctx.queryString());
+        var recorded = trail.review(Doorkeeper.actor(ctx), ReviewBody.read(ctx));
+        ctx.status(HttpStatus.CREATED);
+        Answers.json(ctx, EventView.of(recorded));
     }
 
     void export(Context ctx) {

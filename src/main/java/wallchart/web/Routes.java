@@ -71,6 +71,7 @@ final class Routes {
 
         get("/api/v1/audit/events", pages.audit()::events, AUDITORS);
         get("/api/v1/audit/verification", pages.audit()::verification, AUDITORS);
+        routes.post("/api/v1/audit/reviews", pages.audit()::review, PHYSICIST);
         get("/api/v1/audit/export", pages.audit()::export, AUDITORS);
     }
 

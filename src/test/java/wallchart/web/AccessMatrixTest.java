@@ -62,6 +62,7 @@ class AccessMatrixTest {
             GET    /api/v1/charts/{room}/compare                 401    403      403        +            +    +         +
             GET    /api/v1/audit/events                          401    403      403        403          +    +         403
             GET    /api/v1/audit/verification                    401    403      403        403          +    +         403
+            POST   /api/v1/audit/reviews                         401    403      403        403          403  +         403
             GET    /api/v1/audit/export                          401    403      403        403          +    +         403
             DELETE /api/v1/session                               401    403      403        +            +    +         +
             """;

@@ -6,11 +6,14 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 
+import io.restassured.response.Response;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import wallchart.people.Role;
@@ -87,6 +90,49 @@ class AuditWebTest {
         var last = SERVICE.person(Role.PHYSICIST).get(AUDIT + "/verification").jsonPath();
         assertThat(answer.asString().lines().toList()).hasSize(last.getInt("events"));
         assertThat(answer.asString()).contains("\"hash\":\"" + last.getString("head") + "\"");
+    }
+
+    private static Response review(String body) {
+        return SERVICE.person(Role.PHYSICIST)
+                .header("X-CSRF-Token", SERVICE.signedIn(Role.PHYSICIST).csrfToken())
+                .contentType("application/json")
+                .body(body)
+                .post(AUDIT + "/reviews");
+    }
+
+    @Test
+    void a_review_is_an_event_with_its_period_its_filter_and_its_findings() {
+        review(
+                        """
+                {"from": "2026-01-01T00:00:00Z", "to": "2026-03-01T00:00:00Z", "room": "r1",
+                 "findings": "Both versions signed by the lead; nothing to remark."}""")
+                .then()
+                .statusCode(201)
+                .body("action", equalTo("audit-reviewed"))
+                .body("actor", equalTo("physicist"))
+                .body("room", equalTo("r1"))
+                .body("details.from", equalTo("2026-01-01T00:00:00Z"))
+                .body("details.findings", containsString("nothing to remark"))
+                .body("requestId", notNullValue());
+        SERVICE.person(Role.LEAD)
+                .get(AUDIT + "/events?action=audit-reviewed")
+                .then()
+                .body("events.details.room", hasItems("r1"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "/findings | {'from':'2026-01-01T00:00:00Z','to':'2026-03-01T00:00:00Z','findings':'ok        .'}",
+                "/findings | {'from':'2026-01-01T00:00:00Z','to':'2026-03-01T00:00:00Z'}",
+                "/to | {'from':'2026-03-01T00:00:00Z','to':'2026-01-01T00:00:00Z','findings':'nothing to remark'}",
+                "/from | {'from':'last month','to':'2026-01-01T00:00:00Z','findings':'nothing to remark'}",
+                "/room | {'from':'2026-01-01T00:00:00Z','to':'2026-03-01T00:00:00Z','room':'R 1','findings':'nothing to remark'}"
+            })
+    void a_mistaken_review_is_refused_by_its_member(String pointer, String body) {
+        review(body.replace('\'', '"')).then().statusCode(400).body("errors[0].pointer", equalTo(pointer));
     }
 
     @ParameterizedTest

@@ -1,0 +1,59 @@
+package wallchart;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+import wallchart.audit.AuditTrail;
+import wallchart.audit.Checkpoints;
+import wallchart.audit.Verification;
+import wallchart.chart.Charts;
+
+/** Re-derives the ledger and says whether it can be trusted. */
+@Command(
+        name = "verify",
+        description = {
+            "Re-derives the ledger from its rows, holds it against its signed checkpoints and the versions it speaks of; changes"
+                    + " nothing. Stop the service before.",
+            "Exit code 1 if anything is in doubt; the first event that cannot be trusted is named."
+        },
+        mixinStandardHelpOptions = true)
+final class VerifyCommand implements Callable<Integer> {
+
+    @Mixin
+    private ConfigOption config;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        var settings = config.settings();
+        var checkpoints = new Checkpoints(settings.ledgerFolder());
+        var found = SiteDatabase.<Verification>with(
+                settings, database -> new AuditTrail(database, checkpoints, List.of(Charts.records())).verify());
+        return found instanceof Verification.Sound sound ? sound(sound) : doubtful((Verification.Doubtful) found);
+    }
+
+    private int sound(Verification.Sound sound) {
+        sound.notes().forEach(note -> say("note: " + note));
+        say(sound.checkpoint()
+                .map(signed -> "checkpoint " + signed.seq() + " of " + signed.at() + ", key " + signed.keyId())
+                .orElse("no checkpoint yet: the service signs one when it runs"));
+        say("sound: " + sound.events() + " events, head " + sound.head());
+        return 0;
+    }
+
+    private int doubtful(Verification.Doubtful doubtful) {
+        say("in doubt: " + doubtful.what());
+        say("Leave the database as it is, tell the medical physicist, and compare with a backup.");
+        return 1;
+    }
+
+    private void say(String line) {
+        spec.commandLine().getOut().println(line);
+        spec.commandLine().getOut().flush();
+    }
+}
