@@ -48,7 +48,7 @@ public final class Application implements AutoCloseable {
             var people = people(settings, database);
             var technique = new TechniqueRules(physics.join(), settings.referenceLevels());
             var checkpoints = new Checkpoints(ledgerFolder);
-            var audit = new AuditTrail(database, checkpoints, List.of(Charts.records()));
+            var audit = new AuditTrail(database, checkpoints, List.of(Charts.records(), Rooms.records()));
             var services = new Services(rooms, charts, people, technique, audit, clock);
             var server = WebServer.start(webSettings(settings), services);
             return new Application(database, LedgerKeeper.start(database, checkpoints), server);

@@ -10,6 +10,7 @@ import wallchart.audit.AuditTrail;
 import wallchart.audit.Checkpoints;
 import wallchart.audit.Verification;
 import wallchart.chart.Charts;
+import wallchart.equipment.Rooms;
 
 /** Re-derives the ledger and says whether it can be trusted. */
 @Command(
@@ -33,7 +34,8 @@ final class VerifyCommand implements Callable<Integer> {
         var settings = config.settings();
         var checkpoints = new Checkpoints(settings.ledgerFolder());
         var found = SiteDatabase.<Verification>with(
-                settings, database -> new AuditTrail(database, checkpoints, List.of(Charts.records())).verify());
+                settings,
+                database -> new AuditTrail(database, checkpoints, List.of(Charts.records(), Rooms.records())).verify());
         return found instanceof Verification.Sound sound ? sound(sound) : doubtful((Verification.Doubtful) found);
     }
 

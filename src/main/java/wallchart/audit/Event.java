@@ -35,4 +35,9 @@ public record Event(
 
     /** What stands in the place of a hash before the first event. */
     public static final String NONE_BEFORE = "0".repeat(64);
+
+    /** The same with that hash. */
+    Event withHash(String computed) {
+        return new Event(seq, at, actor, role, action, object, room, reason, details, requestId, prev, computed);
+    }
 }

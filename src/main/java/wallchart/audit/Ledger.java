@@ -33,7 +33,7 @@ public final class Ledger {
                 newest.map(Event::hash).orElse(Event.NONE_BEFORE),
                 "");
         requireText(LedgerEncoding.text(unhashed));
-        var event = hashed(unhashed);
+        var event = unhashed.withHash(LedgerEncoding.hash(unhashed));
         events.add(tx, event);
         return event;
     }
@@ -48,21 +48,5 @@ public final class Ledger {
     /** From now on nothing is appended, on any node. */
     public void stop(Tx tx, String reason) {
         events.stop(tx, reason);
-    }
-
-    private static Event hashed(Event event) {
-        return new Event(
-                event.seq(),
-                event.at(),
-                event.actor(),
-                event.role(),
-                event.action(),
-                event.object(),
-                event.room(),
-                event.reason(),
-                event.details(),
-                event.requestId(),
-                event.prev(),
-                LedgerEncoding.hash(event));
     }
 }

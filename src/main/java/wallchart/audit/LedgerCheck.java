@@ -7,8 +7,10 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import wallchart.audit.Verification.Doubtful;
 import wallchart.audit.Verification.Sound;
 import wallchart.store.ReadTx;
@@ -130,8 +132,17 @@ public final class LedgerCheck {
                         event.seq(),
                         "event " + event.seq() + " is a second " + event.action() + " of " + event.object()));
             }
-            return record.difference(tx, event)
+            return told(() -> record.difference(tx, event))
                     .map(what -> new Doubtful(event.seq(), "event " + event.seq() + " and its record differ: " + what));
+        }
+
+        /** What does not fit, also where the record cannot even be read any more. */
+        private Optional<String> told(Supplier<Optional<String>> check) {
+            try {
+                return check.get();
+            } catch (IllegalArgumentException | IllegalStateException | NoSuchElementException unreadable) {
+                return Optional.of("the record cannot be read: " + unreadable.getMessage());
+            }
         }
 
         private Optional<Doubtful> end() {
@@ -145,7 +156,7 @@ public final class LedgerCheck {
                                 + " events"));
             }
             return seen.entrySet().stream()
-                    .flatMap(entry -> entry.getKey().unrecorded(tx, entry.getValue()).stream())
+                    .flatMap(entry -> told(() -> entry.getKey().unrecorded(tx, entry.getValue())).stream())
                     .findFirst()
                     .map(what -> new Doubtful(0, what));
         }

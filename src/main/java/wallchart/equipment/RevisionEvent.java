@@ -11,7 +11,11 @@ final class RevisionEvent {
     private RevisionEvent() {}
 
     static Act of(String room, RoomRevision revision) {
-        return Act.inRoom(room, ACTION, room + "/equipment/" + revision.number(), "", details(revision));
+        return Act.inRoom(room, ACTION, object(room, revision), "", details(revision));
+    }
+
+    static String object(String room, RoomRevision revision) {
+        return room + "/equipment/" + revision.number();
     }
 
     static Map<String, Object> details(RoomRevision revision) {

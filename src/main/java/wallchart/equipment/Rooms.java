@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import java.util.function.BiConsumer;
 import wallchart.audit.Ledger;
+import wallchart.audit.RecordCheck;
 import wallchart.store.Actor;
 import wallchart.store.CanonicalJson;
 import wallchart.store.ConstraintViolated;
@@ -39,6 +40,11 @@ public final class Rooms {
     private Rooms(Database database, ConcurrentMap<String, List<RoomRevision>> revisions) {
         this.database = database;
         this.revisions = revisions;
+    }
+
+    /** How the ledger's check holds equipment against its events. */
+    public static RecordCheck records() {
+        return new RevisionRecords();
     }
 
     /** The same rooms, installing at the instants of another clock: for a history that is told afterwards. */

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import wallchart.audit.Checkpoints;
 import wallchart.audit.LedgerCheck;
 import wallchart.audit.Verification;
+import wallchart.equipment.Rooms;
 import wallchart.store.Database;
 import wallchart.store.Mode;
 import wallchart.store.SettableClock;
@@ -34,6 +35,12 @@ class VersionRecordsTest {
             UPDATE chart_version SET review_due = review_due + INTERVAL '1' DAY | another reviewDue
             UPDATE chart_row SET notes = 'x'              | rows that do not match
             UPDATE chart_row SET kv = kv + 0.1            | rows that do not match
+            UPDATE chart_row SET orientation = 'sideways' | cannot be read
+            UPDATE equipment_revision SET installed_by = 'x' | another installedBy
+            UPDATE equipment_revision SET in_force_from = in_force_from - INTERVAL '1' DAY | another inForceFrom
+            UPDATE equipment_revision SET document = REPLACE(document, 'dr1', 'dr9') | cannot be read
+            UPDATE equipment_revision SET revision = 2    | is not stored
+            INSERT INTO equipment_revision SELECT room, 2, document, digest, in_force_from, installed_by FROM equipment_revision | no event
             INSERT INTO chart_version SELECT room, 2, digest, title, reason, in_force_from, review_due, signed_by, printed_name, role, signed_at, meaning FROM chart_version | no event
             """)
     void a_changed_version_is_found(String tampering, String complaint) throws Exception {
@@ -46,6 +53,8 @@ class VersionRecordsTest {
                     var statement = owner.createStatement()) {
                 statement.execute("DROP TRIGGER chart_version_append_only");
                 statement.execute("DROP TRIGGER chart_row_append_only");
+                statement.execute("DROP TRIGGER equipment_revision_append_only");
+                statement.execute("ALTER TABLE chart_row DROP CONSTRAINT IF EXISTS chart_row_orientation_known");
                 statement.execute(tampering);
             }
             assertThat(verify(database))
@@ -55,6 +64,7 @@ class VersionRecordsTest {
     }
 
     private Verification verify(Database database) {
-        return database.read(tx -> new LedgerCheck(List.of(Charts.records())).verify(tx, new Checkpoints(folder)));
+        return database.read(
+                tx -> new LedgerCheck(List.of(Charts.records(), Rooms.records())).verify(tx, new Checkpoints(folder)));
     }
 }

@@ -82,7 +82,7 @@ final class Department {
                 charts,
                 people,
                 new TechniqueRules(PHYSICS, List.of(LUMBAR_SPINE)),
-                new AuditTrail(database, new Checkpoints(ledgerFolder()), List.of(Charts.records())),
+                new AuditTrail(database, new Checkpoints(ledgerFolder()), List.of(Charts.records(), Rooms.records())),
                 clock);
     }
 
