@@ -98,8 +98,10 @@ final class DemoDepartment {
     private void fill(Database database, People people) {
         try {
             var reading = CompletableFuture.supplyAsync(() -> new DepartmentFolder(data).rooms());
-            var byName = addPeople(people, new DepartmentFolder(data).people());
+            var parts = new DepartmentFolder(data).people();
             var rooms = reading.join();
+            var before = DepartmentLoader.daysBefore(database.clock().instant(), DepartmentLoader.oldest(rooms) + 2);
+            var byName = addPeople(Application.people(settings, database.at(before)), parts);
             new DepartmentLoader(database, settings.chartRules(), line -> {}).loadHistory(rooms, byName);
             rooms.forEach(room -> people.issueDemonstrationToken(BY, room.room()));
         } catch (RuntimeException failed) {

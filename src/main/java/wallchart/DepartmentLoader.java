@@ -5,10 +5,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import wallchart.DepartmentFolder.RoomFiles;
 import wallchart.DepartmentFolder.VersionFiles;
 import wallchart.Refusals.Refused;
@@ -64,23 +66,38 @@ final class DepartmentLoader {
     void loadHistory(List<RoomFiles> department, Map<String, Person> people) {
         requireReadable(department);
         var now = clock.instant();
-        for (var files : department) {
-            var first = files.versions().stream()
-                    .mapToInt(version -> version.version().daysAgo())
-                    .max()
-                    .orElse(0);
-            install(daysBefore(now, first + 1), files, Actor.system("demo"));
-            for (var version : files.versions()) {
-                var part = version.version();
-                var then = daysBefore(now, part.daysAgo());
-                var reviewDue =
-                        LocalDate.ofInstant(then.instant(), ZoneOffset.UTC).plusDays(part.reviewAfterDays());
-                publish(then, files, version, people.get(part.signedBy()).asActor(), reviewDue);
-            }
-        }
+        department.stream()
+                .flatMap(files -> acts(files, now, people))
+                .sorted(Comparator.comparingInt(Told::daysAgo).reversed())
+                .forEach(told -> told.act().run());
     }
 
-    private static Clock daysBefore(Instant now, int days) {
+    /** One act of a history; acts are done in the order in which they are said to have happened, as the ledger wants it. */
+    private record Told(int daysAgo, Runnable act) {}
+
+    private Stream<Told> acts(RoomFiles files, Instant now, Map<String, Person> people) {
+        int installed = oldest(List.of(files)) + 1;
+        var installation = new Told(installed, () -> install(daysBefore(now, installed), files, Actor.system("demo")));
+        var versions = files.versions().stream().map(version -> {
+            var part = version.version();
+            var then = daysBefore(now, part.daysAgo());
+            var reviewDue = LocalDate.ofInstant(then.instant(), ZoneOffset.UTC).plusDays(part.reviewAfterDays());
+            var signer = people.get(part.signedBy()).asActor();
+            return new Told(part.daysAgo(), () -> publish(then, files, version, signer, reviewDue));
+        });
+        return Stream.concat(Stream.of(installation), versions);
+    }
+
+    /** How many days ago the oldest version of these rooms was signed. */
+    static int oldest(List<RoomFiles> department) {
+        return department.stream()
+                .flatMap(files -> files.versions().stream())
+                .mapToInt(version -> version.version().daysAgo())
+                .max()
+                .orElse(0);
+    }
+
+    static Clock daysBefore(Instant now, int days) {
         return Clock.fixed(now.minus(Duration.ofDays(days)), ZoneOffset.UTC);
     }
 
