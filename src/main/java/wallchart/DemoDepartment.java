@@ -30,6 +30,10 @@ final class DemoDepartment {
     private static final String FILE_NAME = "wallchart-demo";
     private static final String LEDGER = FILE_NAME + ".ledger";
     private static final int POOL_SIZE = 5;
+
+    /** Before the oldest version of the files; people are added while those are still being read. */
+    private static final int ACCOUNTS_SINCE_DAYS = 400;
+
     private static final Actor BY = Actor.system("demo");
 
     private final Path data;
@@ -98,10 +102,10 @@ final class DemoDepartment {
     private void fill(Database database, People people) {
         try {
             var reading = CompletableFuture.supplyAsync(() -> new DepartmentFolder(data).rooms());
-            var parts = new DepartmentFolder(data).people();
+            var before = DepartmentLoader.daysBefore(database.clock().instant(), ACCOUNTS_SINCE_DAYS);
+            var byName =
+                    addPeople(Application.people(settings, database.at(before)), new DepartmentFolder(data).people());
             var rooms = reading.join();
-            var before = DepartmentLoader.daysBefore(database.clock().instant(), DepartmentLoader.oldest(rooms) + 2);
-            var byName = addPeople(Application.people(settings, database.at(before)), parts);
             new DepartmentLoader(database, settings.chartRules(), line -> {}).loadHistory(rooms, byName);
             rooms.forEach(room -> people.issueDemonstrationToken(BY, room.room()));
         } catch (RuntimeException failed) {

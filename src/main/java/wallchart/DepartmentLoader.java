@@ -76,7 +76,11 @@ final class DepartmentLoader {
     private record Told(int daysAgo, Runnable act) {}
 
     private Stream<Told> acts(RoomFiles files, Instant now, Map<String, Person> people) {
-        int installed = oldest(List.of(files)) + 1;
+        int installed = 1
+                + files.versions().stream()
+                        .mapToInt(version -> version.version().daysAgo())
+                        .max()
+                        .orElse(0);
         var installation = new Told(installed, () -> install(daysBefore(now, installed), files, Actor.system("demo")));
         var versions = files.versions().stream().map(version -> {
             var part = version.version();
@@ -86,15 +90,6 @@ final class DepartmentLoader {
             return new Told(part.daysAgo(), () -> publish(then, files, version, signer, reviewDue));
         });
         return Stream.concat(Stream.of(installation), versions);
-    }
-
-    /** How many days ago the oldest version of these rooms was signed. */
-    static int oldest(List<RoomFiles> department) {
-        return department.stream()
-                .flatMap(files -> files.versions().stream())
-                .mapToInt(version -> version.version().daysAgo())
-                .max()
-                .orElse(0);
     }
 
     static Clock daysBefore(Instant now, int days) {
