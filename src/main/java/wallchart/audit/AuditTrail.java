@@ -40,9 +40,7 @@ public final class AuditTrail {
 
     /** One event by its number. */
     public Optional<Event> find(long seq) {
-        return page(EventFilter.ALL, seq - 1, 1).stream()
-                .filter(event -> event.seq() == seq)
-                .findFirst();
+        return database.read(tx -> events.find(tx, seq));
     }
 
     /** Records a review as an event of its own, with the head of the ledger that the physicist had before them. */
@@ -65,7 +63,7 @@ public final class AuditTrail {
      */
     public void export(Consumer<String> line) {
         database.<Optional<Object>>read(tx -> {
-            events.walk(tx, event -> {
+            events.walk(tx, 0, event -> {
                 line.accept(LedgerEncoding.line(event));
                 return true;
             });

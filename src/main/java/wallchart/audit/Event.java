@@ -1,6 +1,9 @@
 package wallchart.audit;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -36,8 +39,35 @@ public record Event(
     /** What stands in the place of a hash before the first event. */
     public static final String NONE_BEFORE = "0".repeat(64);
 
+    private static final JsonMapper MAPPER = new JsonMapper();
+
     /** The same with that hash. */
     Event withHash(String computed) {
         return new Event(seq, at, actor, role, action, object, room, reason, details, requestId, prev, computed);
+    }
+
+    /** The number at the end of what it was done to, such as 3 of {@code r1/version/3}; 0 where there is none. */
+    public int objectNumber() {
+        var number = object.substring(object.lastIndexOf('/') + 1);
+        return number.matches("[1-9][0-9]{0,8}") ? Integer.parseInt(number) : 0;
+    }
+
+    /**
+     * What a stored record says otherwise than the details of this event; empty where both say the same.
+     *
+     * @param record by the names of the details
+     */
+    public Optional<String> findDifference(Map<String, ?> record) {
+        try {
+            var said = MAPPER.readTree(details);
+            return record.entrySet().stream()
+                    .filter(now -> !String.valueOf(now.getValue())
+                            .equals(said.path(now.getKey()).asText()))
+                    .map(now -> object + " has another " + now.getKey())
+                    .sorted()
+                    .findFirst();
+        } catch (JsonProcessingException notJson) {
+            return Optional.of(object + " has an event that is no JSON");
+        }
     }
 }

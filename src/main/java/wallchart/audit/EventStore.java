@@ -17,7 +17,7 @@ final class EventStore {
     private static final String SELECT =
             "SELECT seq, at, actor, role, action, object, room, reason, details, request_id, prev, hash FROM audit_event ";
 
-    private static final int FETCHED_AT_ONCE = 1000;
+    private static final int PAGE = 500;
 
     /**
      * Waits until nobody else is appending; whoever holds the turn keeps it until their commit.
@@ -45,13 +45,38 @@ final class EventStore {
                 .findOne();
     }
 
-    /** Hands out every event by ascending number, read bit by bit, as long as somebody wants the next. */
-    void walk(ReadTx tx, Predicate<Event> goOn) {
-        var query = tx.handle().createQuery(SELECT + "ORDER BY seq").setFetchSize(FETCHED_AT_ONCE);
-        try (var events = query.map(EventStore::event).iterator()) {
-            while (events.hasNext() && goOn.test(events.next())) {
-                // the predicate does the work
-            }
+    Optional<Event> find(ReadTx tx, long seq) {
+        return tx.handle()
+                .createQuery(SELECT + "WHERE seq = :seq ORDER BY hash FETCH FIRST 1 ROW ONLY")
+                .bind("seq", seq)
+                .map(EventStore::event)
+                .findOne();
+    }
+
+    /** All rows there are, also those that no page would show. */
+    long count(ReadTx tx) {
+        return tx.handle()
+                .createQuery("SELECT COUNT(*) FROM audit_event")
+                .mapTo(Long.class)
+                .one();
+    }
+
+    /** Number of the newest event; 0 of an empty ledger. */
+    long newest(ReadTx tx) {
+        return tx.handle()
+                .createQuery("SELECT COALESCE(MAX(seq), 0) FROM audit_event")
+                .mapTo(Long.class)
+                .one();
+    }
+
+    /**
+     * Hands out the events after a number, by ascending number, as long as somebody wants the next; in pages, so that a ledger of any
+     * length takes the same memory.
+     */
+    void walk(ReadTx tx, long after, Predicate<Event> goOn) {
+        var page = page(tx, EventFilter.ALL, after, PAGE);
+        while (!page.isEmpty() && page.stream().allMatch(goOn)) {
+            page = page(tx, EventFilter.ALL, page.get(page.size() - 1).seq(), PAGE);
         }
     }
 

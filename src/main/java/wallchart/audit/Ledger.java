@@ -1,6 +1,8 @@
 package wallchart.audit;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import wallchart.store.Sha256;
 import wallchart.store.Tx;
 
 /** Where every business act is entered, in its own transaction. Stateless and safe for use by many threads. */
@@ -32,17 +34,20 @@ public final class Ledger {
                 tx.by().requestId(),
                 newest.map(Event::hash).orElse(Event.NONE_BEFORE),
                 "");
-        requireText(LedgerEncoding.text(unhashed));
-        var event = unhashed.withHash(LedgerEncoding.hash(unhashed));
+        var text = LedgerEncoding.text(unhashed);
+        findTextProblem(text).ifPresent(problem -> {
+            throw new IllegalArgumentException("an act " + problem);
+        });
+        var event = unhashed.withHash(Sha256.hex(text));
         events.add(tx, event);
         return event;
     }
 
-    /** Half a surrogate pair has no bytes of its own, so no hash in any language. */
-    private static void requireText(String text) {
-        if (!StandardCharsets.UTF_8.newEncoder().canEncode(text)) {
-            throw new IllegalArgumentException("an act holds half a character: leave it out");
-        }
+    /** What keeps a text out of the ledger: half a surrogate pair has no bytes of its own, so no hash in any language. */
+    static Optional<String> findTextProblem(String text) {
+        return StandardCharsets.UTF_8.newEncoder().canEncode(text)
+                ? Optional.empty()
+                : Optional.of("holds half a character: leave it out");
     }
 
     /** From now on nothing is appended, on any node. */

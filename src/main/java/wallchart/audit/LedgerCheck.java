@@ -24,7 +24,7 @@ import wallchart.store.ReadTx;
  */
 public final class LedgerCheck {
 
-    private final ChainStore rows = new ChainStore();
+    private final EventStore rows = new EventStore();
     private final List<RecordCheck> records;
 
     /** @param records the kinds of records that are held against their events */
@@ -81,6 +81,7 @@ public final class LedgerCheck {
         private final Map<RecordCheck, Set<String>> seen = new HashMap<>();
         private final boolean whole;
         private Optional<Checkpoint> passed = Optional.empty();
+        private Optional<Doubtful> found = Optional.empty();
 
         Walk(ReadTx tx, Optional<Event> from, Collection<Checkpoint> checkpoints, List<RecordCheck> records) {
             this.tx = tx;
@@ -97,15 +98,12 @@ public final class LedgerCheck {
         }
 
         Verification run() {
-            for (var page = rows.page(tx, chain.seq()); !page.isEmpty(); page = rows.page(tx, chain.seq())) {
-                for (var event : page) {
-                    var doubt = take(event);
-                    if (doubt.isPresent()) {
-                        return doubt.get();
-                    }
-                }
-            }
-            return end().<Verification>map(doubt -> doubt)
+            rows.walk(tx, chain.seq(), event -> {
+                found = take(event);
+                return found.isEmpty();
+            });
+            return found.or(this::end)
+                    .<Verification>map(doubt -> doubt)
                     .orElseGet(() -> new Sound(chain.seq(), chain.head(), passed, chain.notes()));
         }
 

@@ -32,7 +32,7 @@ public final class LedgerKeeper implements AutoCloseable {
         daemon.setDaemon(true);
         return daemon;
     });
-    private final ChainStore rows = new ChainStore();
+    private final EventStore rows = new EventStore();
     private final Ledger ledger = new Ledger();
     private long signedUpTo = -1;
     private boolean doubted;

@@ -1,5 +1,7 @@
 package wallchart.audit;
 
+import java.time.Instant;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -17,16 +19,25 @@ public record Review(EventFilter filter, String findings) {
         if (filter.from().isEmpty() || filter.to().isEmpty()) {
             throw new IllegalArgumentException("the period of a review has a beginning and an end");
         }
-        if (!filter.from().get().isBefore(filter.to().get())) {
-            throw new IllegalArgumentException("the period ends before it begins");
-        }
-        long visible = findings.codePoints()
-                .filter(c -> !Character.isWhitespace(c) && !Character.isISOControl(c))
-                .count();
-        if (visible < LEAST_VISIBLE) {
-            throw new IllegalArgumentException("findings have " + visible + " visible characters: write at least "
-                    + LEAST_VISIBLE + ", also where nothing was found");
-        }
+        findPeriodProblem(filter.from().get(), filter.to().get())
+                .or(() -> findFindingsProblem(findings))
+                .ifPresent(problem -> {
+                    throw new IllegalArgumentException(problem);
+                });
+    }
+
+    /** What is wrong with a period. */
+    public static Optional<String> findPeriodProblem(Instant from, Instant to) {
+        return from.isBefore(to) ? Optional.empty() : Optional.of("the period ends before it begins");
+    }
+
+    /** What is wrong with the words of a review. */
+    public static Optional<String> findFindingsProblem(String findings) {
+        long visible = Reasons.visible(findings);
+        return visible >= LEAST_VISIBLE
+                ? Ledger.findTextProblem(findings)
+                : Optional.of("findings have " + visible + " visible characters: write at least " + LEAST_VISIBLE
+                        + ", also where nothing was found");
     }
 
     /** @param head the newest event when the review was recorded */

@@ -5,6 +5,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wallchart.audit.Reasons;
 
 /** Whether what stands around a chart's content can be signed: title, reason, meaning, dates. */
 final class DraftChecks {
@@ -41,9 +42,7 @@ final class DraftChecks {
     }
 
     private static void checkText(List<Finding> findings, String field, String text, int least, int most) {
-        long visible = text.codePoints()
-                .filter(character -> !Character.isWhitespace(character))
-                .count();
+        long visible = Reasons.visible(text);
         if (visible < least) {
             add(findings, field, "has " + visible + " visible characters, at least " + least + " are needed: say more");
         }

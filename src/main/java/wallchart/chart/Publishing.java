@@ -22,6 +22,7 @@ final class Publishing {
     private final RowStore rows = new RowStore(shared);
     private final Ledger ledger = new Ledger();
     private final AdjustmentStore adjustments = new AdjustmentStore();
+    private final ContentStore contents = new ContentStore(rows, adjustments);
 
     Publishing(Rooms rooms, ChartRules rules) {
         this.rooms = rooms;
@@ -128,21 +129,11 @@ final class Publishing {
 
     /** What was signed; a table to which something was added since must not answer in its name. */
     private ChartContent content(ReadTx tx, VersionHead head) {
-        var content = stored(tx, head);
-        if (!ContentDigest.of(head.room(), head.number(), content).equals(head.digest())) {
+        var content = contents.stored(tx, head);
+        if (!ContentStore.isSigned(head, content)) {
             throw new IllegalStateException("version " + head.number() + " of room " + head.room()
                     + " is not what was signed any more: its rows do not match its digest; restore a backup");
         }
         return content;
-    }
-
-    private ChartContent stored(ReadTx tx, VersionHead head) {
-        return new ChartContent(
-                rows.list(tx, head.room(), head.number()).stream()
-                        .map(Placed::value)
-                        .toList(),
-                adjustments.list(tx, head.room(), head.number()).stream()
-                        .map(Placed::value)
-                        .toList());
     }
 }

@@ -37,6 +37,15 @@ final class VersionStore {
                 .list();
     }
 
+    Optional<VersionHead> find(ReadTx tx, String room, int number) {
+        return tx.handle()
+                .createQuery(SELECT + " WHERE room = :room AND number = :number")
+                .bind("room", room)
+                .bind("number", number)
+                .map(VersionStore::head)
+                .findOne();
+    }
+
     Optional<VersionHead> findNewest(ReadTx tx, String room) {
         return tx.handle()
                 .createQuery(SELECT + " WHERE room = :room ORDER BY number DESC FETCH FIRST 1 ROW ONLY")

@@ -50,6 +50,15 @@ final class EquipmentStore {
                 .list();
     }
 
+    Optional<RoomRevision> find(ReadTx tx, String room, int revision) {
+        return tx.handle()
+                .createQuery(SELECT + " WHERE room = :room AND revision = :revision")
+                .bind("room", room)
+                .bind("revision", revision)
+                .map(this::revision)
+                .findOne();
+    }
+
     Optional<RoomRevision> findNewest(ReadTx tx, String room) {
         return tx.handle()
                 .createQuery(SELECT + " WHERE room = :room ORDER BY revision DESC FETCH FIRST 1 ROW ONLY")

@@ -1,7 +1,5 @@
 package wallchart.equipment;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.Optional;
 import java.util.Set;
 import wallchart.audit.Event;
@@ -10,8 +8,6 @@ import wallchart.store.ReadTx;
 
 /** Holds every stored state of a room's equipment against the event of its installation, and its document against its digest. */
 final class RevisionRecords implements RecordCheck {
-
-    private static final JsonMapper MAPPER = new JsonMapper();
 
     private final EquipmentStore store = new EquipmentStore();
 
@@ -23,25 +19,10 @@ final class RevisionRecords implements RecordCheck {
     @Override
     public Optional<String> difference(ReadTx tx, Event event) {
         var room = event.room().orElse("");
-        return store.list(tx, room).stream()
+        return store.find(tx, room, event.objectNumber())
                 .filter(revision -> RevisionEvent.object(room, revision).equals(event.object()))
-                .findFirst()
-                .map(revision -> difference(revision, event))
+                .map(revision -> event.findDifference(RevisionEvent.details(revision)))
                 .orElseGet(() -> Optional.of(event.object() + " is not stored"));
-    }
-
-    private static Optional<String> difference(RoomRevision revision, Event event) {
-        try {
-            var details = MAPPER.readTree(event.details());
-            return RevisionEvent.details(revision).entrySet().stream()
-                    .filter(said -> !String.valueOf(said.getValue())
-                            .equals(details.path(said.getKey()).asText()))
-                    .map(said -> event.object() + " has another " + said.getKey())
-                    .sorted()
-                    .findFirst();
-        } catch (JsonProcessingException notJson) {
-            return Optional.of(event.object() + " has an event that is no JSON");
-        }
     }
 
     @Override

@@ -127,6 +127,7 @@ class AuditWebTest {
             value = {
                 "/findings | {'from':'2026-01-01T00:00:00Z','to':'2026-03-01T00:00:00Z','findings':'ok        .'}",
                 "/findings | {'from':'2026-01-01T00:00:00Z','to':'2026-03-01T00:00:00Z'}",
+                "/findings | {'from':'2026-01-01T00:00:00Z','to':'2026-03-01T00:00:00Z','findings':'half a character: \\ud83d'}",
                 "/to | {'from':'2026-03-01T00:00:00Z','to':'2026-01-01T00:00:00Z','findings':'nothing to remark'}",
                 "/from | {'from':'last month','to':'2026-01-01T00:00:00Z','findings':'nothing to remark'}",
                 "/room | {'from':'2026-01-01T00:00:00Z','to':'2026-03-01T00:00:00Z','room':'R 1','findings':'nothing to remark'}"

@@ -2,10 +2,12 @@ package wallchart.web.request;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wallchart.web.problem.Problem;
 import wallchart.web.problem.Problem.FieldError;
 import wallchart.web.problem.ProblemCode;
 import wallchart.web.problem.RequestRefused;
+import wallchart.web.request.Parameters.Syntax;
 
 /** Checks the texts of one request body and reports all that are wrong at once; never repeats what was sent. */
 final class Members {
@@ -14,9 +16,22 @@ final class Members {
 
     Members text(String pointer, String text, int longest) {
         if (text == null || text.isEmpty() || text.length() > longest) {
-            errors.add(new FieldError(null, pointer, null, "must be a text of 1 to " + longest + " characters"));
+            wrong(pointer, "must be a text of 1 to " + longest + " characters");
         }
         return this;
+    }
+
+    /** A member that may be left out; empty also where it is wrong, which {@link #refuseMistakes()} reports. */
+    <T> Optional<T> find(String pointer, String text, Syntax<T> syntax) {
+        var value = Optional.ofNullable(text).flatMap(syntax::read);
+        if (text != null && value.isEmpty()) {
+            wrong(pointer, syntax.rule());
+        }
+        return value;
+    }
+
+    void wrong(String pointer, String detail) {
+        errors.add(new FieldError(null, pointer, null, detail));
     }
 
     void refuseMistakes() {

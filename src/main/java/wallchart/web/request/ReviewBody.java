@@ -2,10 +2,8 @@ package wallchart.web.request;
 
 import com.fasterxml.jackson.databind.ObjectReader;
 import io.javalin.http.Context;
-import java.util.Optional;
 import wallchart.audit.EventFilter;
 import wallchart.audit.Review;
-import wallchart.web.request.Parameters.Syntax;
 import wallchart.web.view.Json;
 
 /**
@@ -24,33 +22,23 @@ public record ReviewBody(String from, String to, String room, String actor, Stri
     /** The body of that request, or the end of the request. */
     public static Review read(Context ctx) {
         ReviewBody body = Bodies.readJson(ctx, READER);
-        new Members()
-                .text("/from", body.from(), LONGEST_INSTANT)
+        var members = new Members();
+        members.text("/from", body.from(), LONGEST_INSTANT)
                 .text("/to", body.to(), LONGEST_INSTANT)
                 .text("/findings", body.findings(), LONGEST_FINDINGS)
                 .refuseMistakes();
+        var from = members.find("/from", body.from(), Syntaxes.INSTANT);
+        var to = members.find("/to", body.to(), Syntaxes.INSTANT);
+        from.flatMap(start -> to.flatMap(end -> Review.findPeriodProblem(start, end)))
+                .ifPresent(problem -> members.wrong("/to", problem));
+        Review.findFindingsProblem(body.findings()).ifPresent(problem -> members.wrong("/findings", problem));
         var filter = new EventFilter(
-                optional("/room", body.room(), Syntaxes.SLUG),
-                optional("/actor", body.actor(), Syntaxes.ACTOR),
-                optional("/action", body.action(), Syntaxes.SLUG),
-                optional("/from", body.from(), Syntaxes.INSTANT),
-                optional("/to", body.to(), Syntaxes.INSTANT));
-        try {
-            return new Review(filter, body.findings());
-        } catch (IllegalArgumentException wrong) {
-            throw AccountBodies.wrong(
-                    wrong.getMessage().startsWith("findings") ? "/findings" : "/to", wrong.getMessage());
-        }
-    }
-
-    private static <T> Optional<T> optional(String pointer, String text, Syntax<T> syntax) {
-        if (text == null) {
-            return Optional.empty();
-        }
-        var value = syntax.read(text);
-        if (value.isEmpty()) {
-            throw AccountBodies.wrong(pointer, syntax.rule());
-        }
-        return value;
+                members.find("/room", body.room(), Syntaxes.SLUG),
+                members.find("/actor", body.actor(), Syntaxes.ACTOR),
+                members.find("/action", body.action(), Syntaxes.SLUG),
+                from,
+                to);
+        members.refuseMistakes();
+        return new Review(filter, body.findings());
     }
 }

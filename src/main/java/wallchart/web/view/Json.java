@@ -2,7 +2,6 @@ package wallchart.web.view;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -47,11 +46,7 @@ public final class Json {
 
     /** The value as UTF-8 JSON. */
     public static byte[] bytes(Object value) {
-        try {
-            return WRITER.writeValueAsBytes(value);
-        } catch (JsonProcessingException impossible) {
-            throw new IllegalStateException("a view cannot be written as JSON", impossible);
-        }
+        return written(value).toByteArray();
     }
 
     /** The value as UTF-8 JSON, to be sent on without another copy. */

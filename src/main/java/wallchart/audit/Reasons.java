@@ -1,0 +1,14 @@
+package wallchart.audit;
+
+/** Words that somebody leaves in the record. */
+public final class Reasons {
+
+    private Reasons() {}
+
+    /** How many characters of it a reader sees: blanks and control characters say nothing. */
+    public static long visible(String text) {
+        return text.codePoints()
+                .filter(c -> !Character.isWhitespace(c) && !Character.isISOControl(c))
+                .count();
+    }
+}
