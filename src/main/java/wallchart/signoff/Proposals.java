@@ -21,10 +21,10 @@ final class Proposals {
     private final Rooms rooms;
     private final Charts charts;
     private final ChartRules rules;
-    private final Impacts impacts;
+    private final ImpactCalculation impacts;
     private final EditStore edits = new EditStore();
 
-    Proposals(Rooms rooms, Charts charts, ChartRules rules, Impacts impacts) {
+    Proposals(Rooms rooms, Charts charts, ChartRules rules, ImpactCalculation impacts) {
         this.rooms = rooms;
         this.charts = charts;
         this.rules = rules;

@@ -37,7 +37,12 @@ public final class SignoffDesk {
      * @param reviewAfter how long after it comes into force a version is due for review, where its signer names no day
      */
     public SignoffDesk(
-            Database database, Rooms rooms, Charts charts, ChartRules rules, Impacts impacts, Period reviewAfter) {
+            Database database,
+            Rooms rooms,
+            Charts charts,
+            ChartRules rules,
+            ImpactCalculation impacts,
+            Period reviewAfter) {
         this(database, rooms, charts, new Proposals(rooms, charts, rules, impacts), reviewAfter);
     }
 
