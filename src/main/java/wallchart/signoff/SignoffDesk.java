@@ -78,6 +78,11 @@ public final class SignoffDesk {
         return openings.revertTo(by, room, version, reason);
     }
 
+    /** Number of the newest version of a room's chart, in force or not yet; 0 where there is none. */
+    public int newest(String room) {
+        return database.read(tx -> charts.newest(tx, room));
+    }
+
     /** The change of that number. */
     public Optional<Change> find(long id) {
         return database.read(tx -> changes.find(tx, id));
