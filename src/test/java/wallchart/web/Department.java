@@ -28,6 +28,9 @@ import wallchart.people.Registration;
 import wallchart.people.Role;
 import wallchart.people.SignInSettings;
 import wallchart.physics.BeamPhysics;
+import wallchart.signoff.ImpactCalculation;
+import wallchart.signoff.ReviewLimits;
+import wallchart.signoff.SignoffDesk;
 import wallchart.store.Actor;
 import wallchart.store.Database;
 import wallchart.store.SettableClock;
@@ -82,6 +85,12 @@ final class Department {
                 charts,
                 people,
                 new TechniqueRules(PHYSICS, List.of(LUMBAR_SPINE)),
+                new SignoffDesk(
+                        database,
+                        rooms,
+                        charts,
+                        ChartRules.adultsOnly(),
+                        new ImpactCalculation(PHYSICS, ReviewLimits.DEFAULTS)::of),
                 new AuditTrail(database, new Checkpoints(ledgerFolder()), List.of(Charts.records(), Rooms.records())),
                 clock);
     }

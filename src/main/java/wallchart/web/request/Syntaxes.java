@@ -91,7 +91,7 @@ public final class Syntaxes {
     }
 
     /** One to four digits, then perhaps a point and one or two more; nothing else, not even a sign. */
-    private static Optional<BigDecimal> decimal(String text) {
+    static Optional<BigDecimal> decimal(String text) {
         int point = text.indexOf('.');
         int whole = point < 0 ? text.length() : point;
         int decimals = point < 0 ? 0 : text.length() - point - 1;
@@ -138,7 +138,7 @@ public final class Syntaxes {
     }
 
     /** Digits without a leading zero, or 0 itself. */
-    private static Optional<Integer> number(String text, int mostDigits) {
+    static Optional<Integer> number(String text, int mostDigits) {
         boolean shaped = !text.isEmpty()
                 && text.length() <= mostDigits
                 && (text.charAt(0) != '0' || text.length() == 1)
