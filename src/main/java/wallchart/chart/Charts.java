@@ -15,6 +15,7 @@ import wallchart.equipment.Rooms;
 import wallchart.store.Actor;
 import wallchart.store.ConstraintViolated;
 import wallchart.store.Database;
+import wallchart.store.ReadTx;
 import wallchart.store.StoreException;
 import wallchart.store.Tx;
 
@@ -163,6 +164,24 @@ public final class Charts {
         var history = history(room);
         return history.findAnswering(number)
                 .or(() -> history.find(number).map(head -> past.get(new Numbered(room, number), key -> read(head))));
+    }
+
+    /** A version by its number, inside a transaction that does more. */
+    public Optional<ChartVersion> version(ReadTx tx, String room, int number) {
+        var kept = history(room)
+                .findAnswering(number)
+                .or(() -> Optional.ofNullable(past.getIfPresent(new Numbered(room, number))));
+        return kept.isPresent() ? kept : publishing.find(tx, room, number).map(head -> publishing.version(tx, head));
+    }
+
+    /** Number of the newest version there is, in force or not yet, as the transaction sees it; 0 of a room without a chart. */
+    public int newest(ReadTx tx, String room) {
+        return publishing.newest(tx, room);
+    }
+
+    /** The name that is printed beside a signature of theirs; empty for whoever has no account. */
+    public Optional<String> findPrintedName(ReadTx tx, Actor actor) {
+        return publishing.findPrintedName(tx, actor);
     }
 
     private ChartVersion read(VersionHead head) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import wallchart.audit.Ledger;
 import wallchart.equipment.Rooms;
+import wallchart.store.Actor;
 import wallchart.store.ReadTx;
 import wallchart.store.Tx;
 
@@ -31,7 +32,7 @@ final class Publishing {
 
     Publication publish(Tx tx, Draft asked, Map<String, ?> evidence) {
         var draft = inMicroseconds(asked);
-        var printedName = printedName(tx);
+        var printedName = findPrintedName(tx, tx.by());
         if (!tx.by().role().equals(LEAD) || printedName.isEmpty()) {
             return new Publication.NotPermitted(tx.by().name() + " (" + tx.by().role()
                     + ") may not publish a chart: ask a lead radiographer to sign it");
@@ -60,8 +61,8 @@ final class Publishing {
                 draft.reviewDue());
     }
 
-    private Optional<String> printedName(Tx tx) {
-        var person = tx.by().personId();
+    Optional<String> findPrintedName(ReadTx tx, Actor actor) {
+        var person = actor.personId();
         return person.isPresent() ? versions.findPrintedName(tx, person.getAsLong()) : Optional.empty();
     }
 
@@ -117,6 +118,10 @@ final class Publishing {
     /** Heads of one room, oldest first. */
     List<VersionHead> heads(ReadTx tx, String room) {
         return versions.list(tx, room);
+    }
+
+    Optional<VersionHead> find(ReadTx tx, String room, int number) {
+        return versions.find(tx, room, number);
     }
 
     int newest(ReadTx tx, String room) {

@@ -4,12 +4,12 @@ import java.text.Normalizer;
 import java.util.Optional;
 
 /** What every text that is signed must be: of bounded length, and written one way only, so that its digest is the same everywhere. */
-final class Texts {
+public final class Texts {
 
     private Texts() {}
 
     /** Why the text may not be signed; empty where it may. */
-    static Optional<String> problem(String text, int mostCharacters) {
+    public static Optional<String> problem(String text, int mostCharacters) {
         if (text.length() > mostCharacters) {
             return Optional.of(
                     "has " + text.length() + " characters, at most " + mostCharacters + " are kept: shorten it");

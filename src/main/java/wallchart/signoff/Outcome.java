@@ -76,6 +76,14 @@ public sealed interface Outcome {
                 "change " + change.id() + " is " + change.state().slug() + ": it cannot be " + step + " from there");
     }
 
+    static Refused wholeRevert(Change change) {
+        return refused(
+                Kind.WRONG_STATE,
+                "change " + change.id() + " brings version "
+                        + change.head().revertsTo().orElseThrow()
+                        + " back as it was: sign it, then open another change for other rows");
+    }
+
     static Refused notAllowed(String detail) {
         return refused(Kind.NOT_ALLOWED, detail);
     }
@@ -91,6 +99,19 @@ public sealed interface Outcome {
 
     static Refused unreadable(List<RowReading.Problem> problems) {
         return new Refused(Kind.UNREADABLE, "something cannot be read: see the fields", problems, List.of(), List.of());
+    }
+
+    static Refused concurrenceNeeded(Change change) {
+        return refused(
+                Kind.CONCURRENCE_NEEDED,
+                "change " + change.id() + " passes the limits of its impact: a medical physicist has to concur with it"
+                        + " as it is now");
+    }
+
+    static Refused impactChanged(String seen, String now) {
+        return refused(
+                Kind.IMPACT_CHANGED,
+                "the impact seen was " + seen + ", it is " + now + " by now: look at it again, then decide");
     }
 
     static Refused conflict(String detail, List<String> conflicts) {

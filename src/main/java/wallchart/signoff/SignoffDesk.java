@@ -3,12 +3,12 @@ package wallchart.signoff;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import wallchart.chart.ChartRules;
 import wallchart.chart.Charts;
-import wallchart.chart.Finding;
 import wallchart.chart.RowKey;
 import wallchart.equipment.Rooms;
 import wallchart.store.Actor;
@@ -20,47 +20,82 @@ import wallchart.store.Database;
  */
 public final class SignoffDesk {
 
-    /** The desk of these rooms and charts. */
-    public SignoffDesk(Database database, Rooms rooms, Charts charts, ChartRules rules, Impacts impacts) {}
+    private final Database database;
+    private final Rooms rooms;
+    private final Charts charts;
+    private final Proposals proposals;
+    private final Period reviewAfter;
+    private final Openings openings;
+    private final Editing editing;
+    private final Decisions decisions;
+    private final Signing signing;
+    private final ChangeStore changes = new ChangeStore();
+
+    /**
+     * The desk of these rooms and charts.
+     *
+     * @param reviewAfter how long after it comes into force a version is due for review, where its signer names no day
+     */
+    public SignoffDesk(
+            Database database,
+            Rooms rooms,
+            Charts charts,
+            ChartRules rules,
+            ImpactCalculation impacts,
+            Period reviewAfter) {
+        this(database, rooms, charts, new Proposals(rooms, charts, rules, impacts), reviewAfter);
+    }
+
+    private SignoffDesk(Database database, Rooms rooms, Charts charts, Proposals proposals, Period reviewAfter) {
+        var steps = new Steps(database, charts);
+        this.database = database;
+        this.rooms = rooms;
+        this.charts = charts;
+        this.proposals = proposals;
+        this.reviewAfter = reviewAfter;
+        this.openings = new Openings(rooms, charts, steps);
+        this.editing = new Editing(steps, proposals);
+        this.decisions = new Decisions(steps, proposals);
+        this.signing = new Signing(charts, steps, proposals, reviewAfter);
+    }
 
     /** The same desk at the instants of another clock: for a history that is told afterwards. */
     public SignoffDesk at(Clock other) {
-        throw new UnsupportedOperationException();
+        return new SignoffDesk(database.at(other), rooms, charts, proposals, reviewAfter);
     }
 
-    /** Opens a change, ordinary or fast-track, on a version of the room's chart; 0 where the room has none. */
+    /**
+     * Opens a change, ordinary or fast-track, on a version of the room's chart; 0 where the room has none.
+     *
+     * @throws IllegalArgumentException for a revert: see {@link #revertTo}
+     */
     public Outcome open(Actor by, String room, String title, String reason, int baseVersion, ChangeKind kind) {
-        throw new UnsupportedOperationException();
+        return openings.open(by, room, title, reason, baseVersion, kind);
     }
 
     /** Prepares, in one step, the change that brings a version back as it was. */
     public Outcome revertTo(Actor by, String room, int version, String reason) {
-        throw new UnsupportedOperationException();
+        return openings.revertTo(by, room, version, reason);
     }
 
     /** The change of that number. */
     public Optional<Change> find(long id) {
-        throw new UnsupportedOperationException();
+        return database.read(tx -> changes.find(tx, id));
     }
 
     /** Changes, newest first. */
     public List<Change> list(ChangeFilter filter) {
-        throw new UnsupportedOperationException();
+        return database.read(tx -> changes.list(tx, filter));
     }
 
     /** The change with its edits and what it makes of the chart, all as of one instant. */
     public Optional<Proposal> proposal(long id) {
-        throw new UnsupportedOperationException();
+        return database.read(tx -> changes.find(tx, id).map(change -> proposals.of(tx, change)));
     }
 
-    /** What is to be said about that chart in the room as it is now; conflicts with newer versions are among it. */
-    public Optional<List<Finding>> findings(long id) {
-        throw new UnsupportedOperationException();
-    }
-
-    /** What the change does to the room's exposures; its digest is what concurrence and signature name. */
-    public Optional<Impact> impact(long id) {
-        throw new UnsupportedOperationException();
+    /** The same with findings and impact. */
+    public Optional<Assessment> assessment(long id) {
+        return database.read(tx -> changes.find(tx, id).map(change -> proposals.assess(tx, change)));
     }
 
     /**
@@ -71,27 +106,27 @@ public final class SignoffDesk {
      *     the one edited
      */
     public Outcome putRow(Actor by, long id, int expectedRevision, RowKey key, Map<String, String> fields) {
-        throw new UnsupportedOperationException();
+        return editing.putRow(by, id, expectedRevision, key, fields);
     }
 
     /** Withdraws a row of the chart; a row that this change adds is taken back. */
     public Outcome withdrawRow(Actor by, long id, int expectedRevision, RowKey key) {
-        throw new UnsupportedOperationException();
+        return editing.withdrawRow(by, id, expectedRevision, key);
     }
 
     /** Takes back what the change does to a row. */
     public Outcome undoRow(Actor by, long id, int expectedRevision, RowKey key) {
-        throw new UnsupportedOperationException();
+        return editing.undoRow(by, id, expectedRevision, key);
     }
 
     /** Gives all named adjustments anew, each by the names of {@code RowFields.ADJUSTMENT_NAMES}. */
     public Outcome putAdjustments(Actor by, long id, int expectedRevision, List<Map<String, String>> adjustments) {
-        throw new UnsupportedOperationException();
+        return editing.putAdjustments(by, id, expectedRevision, adjustments);
     }
 
     /** Takes back what the change does to the named adjustments. */
     public Outcome undoAdjustments(Actor by, long id, int expectedRevision) {
-        throw new UnsupportedOperationException();
+        return editing.undoAdjustments(by, id, expectedRevision);
     }
 
     /**
@@ -99,27 +134,27 @@ public final class SignoffDesk {
      * author puts or undoes each of them.
      */
     public Outcome catchUp(Actor by, long id, int expectedRevision) {
-        throw new UnsupportedOperationException();
+        return editing.catchUp(by, id, expectedRevision);
     }
 
     /** Hands the change in for a signature. */
     public Outcome submit(Actor by, long id, int expectedRevision) {
-        throw new UnsupportedOperationException();
+        return decisions.submit(by, id, expectedRevision);
     }
 
-    /** Gives the change back to its author. */
+    /** Gives the change back to its author; a lead may, and a physicist who does not concur. */
     public Outcome giveBack(Actor by, long id, int expectedRevision, String reason) {
-        throw new UnsupportedOperationException();
+        return decisions.giveBack(by, id, expectedRevision, reason);
     }
 
     /** Says no to the change. */
     public Outcome decline(Actor by, long id, int expectedRevision, String reason) {
-        throw new UnsupportedOperationException();
+        return decisions.decline(by, id, expectedRevision, reason);
     }
 
     /** Takes the change back for good. */
     public Outcome withdraw(Actor by, long id, int expectedRevision) {
-        throw new UnsupportedOperationException();
+        return decisions.withdraw(by, id, expectedRevision);
     }
 
     /**
@@ -128,7 +163,7 @@ public final class SignoffDesk {
      * @param impactDigest digest of the impact they saw; absent: with the impact as it is
      */
     public Outcome concur(Actor by, long id, int expectedRevision, Optional<String> impactDigest) {
-        throw new UnsupportedOperationException();
+        return decisions.concur(by, id, expectedRevision, impactDigest);
     }
 
     /**
@@ -137,7 +172,7 @@ public final class SignoffDesk {
      * @param meaning what the signature states
      * @param inForceFrom first instant at which the version answers; absent: from now
      * @param impactDigest digest of the impact the signer saw
-     * @param reviewDue day by which the version is to be reviewed; absent: a year after it comes into force
+     * @param reviewDue day by which the version is to be reviewed; absent: the site's interval after it comes into force
      */
     public Outcome sign(
             Actor by,
@@ -147,16 +182,19 @@ public final class SignoffDesk {
             Optional<Instant> inForceFrom,
             String impactDigest,
             Optional<LocalDate> reviewDue) {
-        throw new UnsupportedOperationException();
+        return signing.sign(
+                by, id, expectedRevision, new Signing.Statement(meaning, inForceFrom, impactDigest, reviewDue));
     }
 
     /** Signed fast-track changes with a second review, the earliest due first; only those still open, or all. */
-    public List<Change.Signed> secondReviews(boolean open) {
-        throw new UnsupportedOperationException();
+    public List<Change.Signed> secondReviews(boolean openOnly) {
+        return database.read(tx -> changes.secondReviews(tx, openOnly).stream()
+                .map(Change.Signed.class::cast)
+                .toList());
     }
 
-    /** A physicist, neither author nor signer, records what they found in a fast-track change. */
+    /** A physicist, not its author, records what they found in a fast-track change. */
     public Outcome recordSecondReview(Actor by, long id, int expectedRevision, String findings) {
-        throw new UnsupportedOperationException();
+        return decisions.secondReview(by, id, expectedRevision, findings);
     }
 }

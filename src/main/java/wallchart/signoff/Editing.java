@@ -1,0 +1,219 @@
+package wallchart.signoff;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import wallchart.chart.Adjustment;
+import wallchart.chart.Row;
+import wallchart.chart.RowKey;
+import wallchart.chart.RowReading.Problem;
+import wallchart.signoff.Change.Drafting;
+import wallchart.signoff.Change.Open;
+import wallchart.signoff.Edits.AdjustmentsEdit;
+import wallchart.store.Actor;
+import wallchart.store.Tx;
+
+/** The part of {@link SignoffDesk} by which authors edit their changes. */
+final class Editing {
+
+    private final Steps steps;
+    private final Proposals proposals;
+    private final EditStore edits = new EditStore();
+
+    Editing(Steps steps, Proposals proposals) {
+        this.steps = steps;
+        this.proposals = proposals;
+    }
+
+    Outcome putRow(Actor by, long id, int expected, RowKey key, Map<String, String> fields) {
+        return edit(by, id, expected, (tx, change) -> {
+            var reading = RowTexts.read(fields);
+            return reading.row().isEmpty()
+                    ? Outcome.unreadable(reading.problems())
+                    : put(new Place(tx, change, key), reading.row().get());
+        });
+    }
+
+    private Outcome put(Place place, Row row) {
+        if (!row.key().equals(place.key)) {
+            return move(place, row);
+        }
+        var base = place.baseRow();
+        if (base.filter(row::equals).isPresent()) {
+            return place.edit().isPresent() ? undo(place) : unchanged(place);
+        }
+        var kind = base.isPresent() ? RowEdit.Kind.AMEND : RowEdit.Kind.ADD;
+        var next = begin(place);
+        edits.put(place.tx, next.id(), new RowEdit(kind, row, place.base()));
+        return told(place, next, kind.slug(), Optional.of(row));
+    }
+
+    /** The row takes the place of one with another key: that one goes, this one comes. */
+    private Outcome move(Place place, Row row) {
+        if (place.now().isEmpty()) {
+            return unknownRow(place);
+        }
+        var target = new Place(place.tx, place.change, row.key());
+        if (target.now().isPresent()) {
+            return Outcome.unreadable(List.of(new Problem(
+                    "bandFromCm",
+                    "the chart has a row " + row.key() + " already: edit that one, or choose another band")));
+        }
+        var next = begin(place);
+        goes(place);
+        target.baseRow()
+                .filter(row::equals)
+                .ifPresentOrElse(
+                        same -> edits.remove(place.tx, next.id(), row.key()),
+                        () -> edits.put(place.tx, next.id(), new RowEdit(target.kind(), row, place.base())));
+        return told(place, next, "move", Optional.of(row));
+    }
+
+    Outcome withdrawRow(Actor by, long id, int expected, RowKey key) {
+        return edit(by, id, expected, (tx, change) -> {
+            var place = new Place(tx, change, key);
+            if (place.now().isEmpty()) {
+                return unknownRow(place);
+            }
+            var next = begin(place);
+            goes(place);
+            return told(place, next, RowEdit.Kind.WITHDRAW.slug(), Optional.empty());
+        });
+    }
+
+    /** A row of the chart is withdrawn; one that only this change has is forgotten. */
+    private void goes(Place place) {
+        place.baseRow()
+                .ifPresentOrElse(
+                        row -> edits.put(
+                                place.tx, place.change.id(), new RowEdit(RowEdit.Kind.WITHDRAW, row, place.base())),
+                        () -> edits.remove(place.tx, place.change.id(), place.key));
+    }
+
+    Outcome undoRow(Actor by, long id, int expected, RowKey key) {
+        return edit(by, id, expected, (tx, change) -> {
+            var place = new Place(tx, change, key);
+            return place.edit().isPresent()
+                    ? undo(place)
+                    : Outcome.notFound("change " + id + " does nothing to row " + key + ": look at its edits");
+        });
+    }
+
+    private Outcome undo(Place place) {
+        var next = begin(place);
+        edits.remove(place.tx, next.id(), place.key);
+        return told(place, next, "undo", place.baseRow());
+    }
+
+    Outcome putAdjustments(Actor by, long id, int expected, List<Map<String, String>> texts) {
+        return edit(by, id, expected, (tx, change) -> {
+            var reading = AdjustmentTexts.read(texts);
+            return reading.problems().isEmpty()
+                    ? putAdjustments(tx, change, reading.adjustments())
+                    : Outcome.unreadable(reading.problems());
+        });
+    }
+
+    private Outcome putAdjustments(Tx tx, Open change, List<Adjustment> wanted) {
+        var next = change.edited();
+        steps.replace(tx, next);
+        edits.put(tx, next.id(), new AdjustmentsEdit(wanted, next.head().baseVersion()));
+        var names = wanted.stream().map(Adjustment::name).toList();
+        return steps.told(tx, next, ChangeEvents.EDITED, "", Map.of("edit", "adjustments", "adjustments", names));
+    }
+
+    Outcome undoAdjustments(Actor by, long id, int expected) {
+        return edit(by, id, expected, (tx, change) -> {
+            var next = change.edited();
+            steps.replace(tx, next);
+            edits.removeAdjustments(tx, id);
+            return steps.told(tx, next, ChangeEvents.EDITED, "", Map.of("edit", "undo adjustments"));
+        });
+    }
+
+    Outcome catchUp(Actor by, long id, int expected) {
+        return steps.byAuthor(by, id, expected, "brought up to the newest version", (tx, change) -> {
+            var proposal = proposals.of(tx, change);
+            var next = change.caughtUp(proposal.onVersion());
+            steps.replace(tx, next);
+            new Rebasing(tx, proposal).run();
+            var details = Map.of("edit", "catch-up", "baseVersion", proposal.onVersion());
+            return steps.told(tx, next, ChangeEvents.EDITED, "", details);
+        });
+    }
+
+    private Outcome edit(Actor by, long id, int expected, Steps.OpenStep step) {
+        return steps.byAuthor(
+                by,
+                id,
+                expected,
+                "edited",
+                (tx, change) -> change.head().kind() == ChangeKind.REVERT
+                        ? Outcome.wholeRevert(change)
+                        : step.take(tx, change));
+    }
+
+    private Drafting begin(Place place) {
+        var next = place.change.edited();
+        steps.replace(place.tx, next);
+        return next;
+    }
+
+    private Outcome told(Place place, Drafting next, String edit, Optional<Row> after) {
+        var details = new TreeMap<String, Object>(Map.of("edit", edit, "row", place.key.toString()));
+        details.put("before", ChangeEvents.row(place.nowBefore));
+        details.put("after", ChangeEvents.row(after));
+        return steps.told(place.tx, next, ChangeEvents.EDITED, "", details);
+    }
+
+    private static Outcome unchanged(Place place) {
+        return new Outcome.Done(place.change);
+    }
+
+    private static Outcome unknownRow(Place place) {
+        return Outcome.notFound("row " + place.key + " is neither in version " + place.base() + " nor added by change "
+                + place.change.id() + ": look at its rows");
+    }
+
+    /** Where in a change somebody edits, and what stands there. */
+    private final class Place {
+
+        private final Tx tx;
+        private final Open change;
+        private final RowKey key;
+        private final Optional<Row> nowBefore;
+
+        Place(Tx tx, Open change, RowKey key) {
+            this.tx = tx;
+            this.change = change;
+            this.key = key;
+            this.nowBefore = now();
+        }
+
+        int base() {
+            return change.head().baseVersion();
+        }
+
+        /** The row as the version has it that the author works on. */
+        Optional<Row> baseRow() {
+            return proposals.content(tx, change, base()).rows().stream()
+                    .filter(row -> row.key().equals(key))
+                    .findFirst();
+        }
+
+        Optional<RowEdit> edit() {
+            return edits.list(tx, change.id()).find(key);
+        }
+
+        /** The row as the change would leave it. */
+        Optional<Row> now() {
+            var edit = edit();
+            return edit.isPresent() ? edit.get().wanted() : baseRow();
+        }
+
+        RowEdit.Kind kind() {
+            return baseRow().isPresent() ? RowEdit.Kind.AMEND : RowEdit.Kind.ADD;
+        }
+    }
+}

@@ -1,0 +1,98 @@
+package wallchart.signoff;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import wallchart.chart.ChartVersion;
+import wallchart.chart.Charts;
+import wallchart.chart.Finding;
+import wallchart.equipment.Rooms;
+import wallchart.people.Role;
+import wallchart.store.Actor;
+import wallchart.store.Tx;
+
+/** The part of {@link SignoffDesk} that opens changes. */
+final class Openings {
+
+    private static final List<Role> PROPOSERS = List.of(Role.RADIOGRAPHER, Role.LEAD, Role.PHYSICIST);
+
+    private final Rooms rooms;
+    private final Charts charts;
+    private final Steps steps;
+    private final ChangeStore changes = new ChangeStore();
+
+    Openings(Rooms rooms, Charts charts, Steps steps) {
+        this.rooms = rooms;
+        this.charts = charts;
+        this.steps = steps;
+    }
+
+    Outcome open(Actor by, String room, String title, String reason, int baseVersion, ChangeKind kind) {
+        if (kind == ChangeKind.REVERT) {
+            throw new IllegalArgumentException("a revert is prepared with the version it brings back");
+        }
+        return opened(by, room, new Words().title(title).reason(reason), tx -> {
+            int newest = charts.newest(tx, room);
+            boolean exists = baseVersion == 0 ? newest == 0 : baseVersion > 0 && baseVersion <= newest;
+            return exists
+                    ? add(tx, head(tx, room, title, reason, baseVersion, kind, Optional.empty()))
+                    : Outcome.notFound(noVersion(room, baseVersion, newest));
+        });
+    }
+
+    Outcome revertTo(Actor by, String room, int version, String reason) {
+        return opened(by, room, new Words().reason(reason), tx -> {
+            int newest = charts.newest(tx, room);
+            var wanted = version > 0 ? charts.version(tx, room, version) : Optional.<ChartVersion>empty();
+            if (wanted.isEmpty()) {
+                return Outcome.notFound(noVersion(room, version, newest));
+            }
+            var now = charts.version(tx, room, newest).orElseThrow();
+            if (now.content().equals(wanted.get().content())) {
+                return Outcome.blocked(List.of(Finding.blocking(
+                        "", "version", "version " + newest + " says what version " + version + " says already")));
+            }
+            var title = "Back to version " + version;
+            return add(tx, head(tx, room, title, reason, newest, ChangeKind.REVERT, Optional.of(version)));
+        });
+    }
+
+    private Outcome opened(Actor by, String room, Words words, Function<Tx, Outcome> opening) {
+        if (PROPOSERS.stream().noneMatch(role -> Steps.isA(by, role))) {
+            return Outcome.notAllowed(
+                    by.name() + " (" + by.role() + ") may not propose changes: ask a radiographer, lead or physicist");
+        }
+        if (rooms.find(room).isEmpty()) {
+            return Outcome.notFound("room " + room + " is unknown: look at the list of rooms");
+        }
+        return words.problems().isEmpty() ? steps.opening(by, opening) : Outcome.unreadable(words.problems());
+    }
+
+    private ChangeHead head(
+            Tx tx, String room, String title, String reason, int base, ChangeKind kind, Optional<Integer> revertsTo) {
+        return new ChangeHead(
+                0, room, title.strip(), reason.strip(), base, kind, revertsTo, steps.signatory(tx), tx.at(), 1);
+    }
+
+    private Outcome add(Tx tx, ChangeHead unnumbered) {
+        var added = changes.add(tx, unnumbered);
+        var head = added.head();
+        var details = new TreeMap<String, Object>(Map.of(
+                "title",
+                head.title(),
+                "baseVersion",
+                head.baseVersion(),
+                "kind",
+                head.kind().slug()));
+        head.revertsTo().ifPresent(version -> details.put("revertsTo", version));
+        return steps.told(tx, added, ChangeEvents.OPENED, head.reason(), details);
+    }
+
+    private static String noVersion(String room, int asked, int newest) {
+        return newest == 0
+                ? "room " + room + " has no version yet: name 0 as the base"
+                : "room " + room + " has no version " + asked + ": name one of 1 to " + newest;
+    }
+}

@@ -1,0 +1,168 @@
+package wallchart.signoff;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.Period;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import wallchart.chart.Charts;
+import wallchart.chart.Draft;
+import wallchart.chart.Publication;
+import wallchart.people.Role;
+import wallchart.signoff.Change.Signed;
+import wallchart.signoff.Change.Submitted;
+import wallchart.signoff.Steps.Undone;
+import wallchart.store.Actor;
+import wallchart.store.ConstraintViolated;
+import wallchart.store.StoreException;
+import wallchart.store.Tx;
+
+/**
+ * The signature: change and version are one transaction. Where two changes of a room are signed at once, the second finds the version's
+ * number taken and is tried again on top of the first, as if it had come later.
+ */
+final class Signing {
+
+    private static final int MOST_ATTEMPTS = 5;
+
+    private final Charts charts;
+    private final Steps steps;
+    private final Proposals proposals;
+    private final Period reviewAfter;
+
+    Signing(Charts charts, Steps steps, Proposals proposals, Period reviewAfter) {
+        this.charts = charts;
+        this.steps = steps;
+        this.proposals = proposals;
+        this.reviewAfter = reviewAfter;
+    }
+
+    /** What a signer states. */
+    record Statement(
+            String meaning, Optional<Instant> inForceFrom, String impactDigest, Optional<LocalDate> reviewDue) {}
+
+    Outcome sign(Actor by, long id, int expected, Statement statement) {
+        for (int attempt = 1; ; attempt++) {
+            try {
+                return refreshed(steps.on(by, id, expected, (tx, change) -> sign(tx, change, statement)));
+            } catch (StoreException rival) {
+                if (!isRival(rival) || attempt == MOST_ATTEMPTS) {
+                    throw rival;
+                }
+            }
+        }
+    }
+
+    private static boolean isRival(StoreException failed) {
+        return failed.kind() == StoreException.Kind.CONFLICT
+                || failed instanceof ConstraintViolated refused
+                        && refused.constraint().equals(Charts.NUMBER_TAKEN);
+    }
+
+    private Outcome refreshed(Outcome outcome) {
+        if (outcome instanceof Outcome.Done done) {
+            charts.refresh(done.change().head().room());
+        }
+        return outcome;
+    }
+
+    private Outcome sign(Tx tx, Change change, Statement statement) {
+        var refused = Reviewers.refusal(tx.by(), change, List.of(Role.LEAD), "signed");
+        if (refused.isPresent()) {
+            return refused.get();
+        }
+        if (!(change instanceof Submitted submitted)) {
+            return Outcome.wrongState(change, "signed");
+        }
+        var words = new Words().meaning(statement.meaning());
+        return words.problems().isEmpty() ? sign(tx, submitted, statement) : Outcome.unreadable(words.problems());
+    }
+
+    private Outcome sign(Tx tx, Submitted change, Statement statement) {
+        var assessment = proposals.assess(tx, change);
+        if (!assessment.proposal().conflicts().isEmpty()) {
+            return returnedForConflicts(tx, change, assessment.proposal());
+        }
+        var now = assessment.impact().digest();
+        if (!now.equals(statement.impactDigest())) {
+            return Outcome.impactChanged(statement.impactDigest(), now);
+        }
+        if (assessment.isBlocked()) {
+            return Outcome.blocked(assessment.findings());
+        }
+        var concurrence = assessment.findConcurrence(change);
+        if (concurrence.filter(given -> Steps.isSame(tx.by(), given.by())).isPresent()) {
+            return Outcome.notAllowed(tx.by().name() + " concurred with change " + change.id()
+                    + ": concurrence and signature are two people's");
+        }
+        boolean fast = change.head().kind() == ChangeKind.FAST_TRACK;
+        return assessment.impact().needsPhysicist() && concurrence.isEmpty() && !fast
+                ? Outcome.concurrenceNeeded(change)
+                : write(tx, change, statement, assessment, fast && concurrence.isEmpty());
+    }
+
+    private Outcome write(Tx tx, Submitted change, Statement statement, Assessment assessment, boolean reviewedLater) {
+        var proposal = assessment.proposal();
+        var signature =
+                new Decision(steps.signatory(tx), tx.at(), statement.meaning().strip());
+        var review = reviewedLater
+                ? Optional.of(new SecondReview(tx.at().plus(SecondReview.WITHIN), Optional.empty()))
+                : Optional.<SecondReview>empty();
+        var signed = change.signed(proposal.onVersion() + 1, signature, review);
+        steps.replace(tx, signed);
+        var evidence = ChangeEvents.evidence(signed, proposal.edits(), proposal, assessment.impact());
+        return published(charts.publish(tx, draft(tx, signed, proposal, statement), evidence), signed);
+    }
+
+    private Draft draft(Tx tx, Signed signed, Proposal proposal, Statement statement) {
+        var from = statement.inForceFrom().orElse(tx.at());
+        var due = statement
+                .reviewDue()
+                .orElseGet(() -> from.atOffset(ZoneOffset.UTC).toLocalDate().plus(reviewAfter));
+        var head = signed.head();
+        return new Draft(
+                head.room(),
+                proposal.onVersion(),
+                proposal.after(),
+                head.title(),
+                head.reason(),
+                signed.decision().reason(),
+                statement.inForceFrom(),
+                due);
+    }
+
+    /** Where it is not published, nothing of the signature is kept. */
+    private static Outcome published(Publication publication, Signed signed) {
+        if (publication instanceof Publication.Published) {
+            return new Outcome.Done(signed);
+        }
+        if (publication instanceof Publication.Refused refused) {
+            throw new Undone(Outcome.blocked(refused.findings()));
+        }
+        if (publication instanceof Publication.NotPermitted not) {
+            throw new Undone(Outcome.notAllowed(not.reason()));
+        }
+        throw new IllegalStateException("change " + signed.id()
+                + " was signed on the newest version, and it is not the newest: " + publication);
+    }
+
+    private Outcome returnedForConflicts(Tx tx, Submitted change, Proposal proposal) {
+        var reason = "rows that it touches were changed up to version " + proposal.onVersion() + ": "
+                + String.join(", ", proposal.conflicts());
+        var decision = new Decision(steps.signatory(tx), tx.at(), shortened(reason));
+        var next = change.returned(decision, proposal.onVersion());
+        steps.replace(tx, next);
+        new Rebasing(tx, proposal).run();
+        var details = Map.of("conflicts", proposal.conflicts(), "onVersion", proposal.onVersion());
+        steps.told(tx, next, ChangeEvents.RETURNED, decision.reason(), details);
+        return Outcome.conflict(
+                "change " + change.id() + " is returned to its author, for " + reason, proposal.conflicts());
+    }
+
+    /** What its column keeps. */
+    private static String shortened(String reason) {
+        return reason.length() <= 2000 ? reason : reason.substring(0, 1999) + "…";
+    }
+}

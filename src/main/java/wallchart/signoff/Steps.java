@@ -1,0 +1,118 @@
+package wallchart.signoff;
+
+import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import wallchart.audit.Ledger;
+import wallchart.chart.Charts;
+import wallchart.people.Role;
+import wallchart.signoff.Change.Open;
+import wallchart.store.Actor;
+import wallchart.store.Database;
+import wallchart.store.Tx;
+
+/**
+ * What every step on a change has in common: one transaction that holds the change, the revision its caller saw, its next state and
+ * its event, or nothing of all that.
+ */
+final class Steps {
+
+    private final Database database;
+    private final Charts charts;
+    private final ChangeStore changes = new ChangeStore();
+    private final EditStore edits = new EditStore();
+    private final Ledger ledger = new Ledger();
+
+    Steps(Database database, Charts charts) {
+        this.database = database;
+        this.charts = charts;
+    }
+
+    /** Does a step on the change as its caller saw it; a refusal leaves nothing behind. */
+    Outcome on(Actor by, long id, int expectedRevision, BiFunction<Tx, Change, Outcome> step) {
+        try {
+            return database.<Outcome>write(by, tx -> {
+                var found = changes.findToChange(tx, id);
+                if (found.isEmpty()) {
+                    return Outcome.notFound("change " + id + " is unknown: look at the list of changes");
+                }
+                return found.get().head().revision() == expectedRevision
+                        ? step.apply(tx, found.get())
+                        : Outcome.stale(found.get());
+            });
+        } catch (Undone undone) {
+            return undone.outcome;
+        }
+    }
+
+    /** A step that the author takes on a change that is open. */
+    Outcome byAuthor(Actor by, long id, int expectedRevision, String verb, OpenStep step) {
+        return on(by, id, expectedRevision, (tx, change) -> {
+            if (!isAuthor(by, change)) {
+                return Outcome.notAllowed("change " + id + " is "
+                        + change.head().author().printedName() + "'s: only its author may have it " + verb);
+            }
+            return change instanceof Open open ? step.take(tx, open) : Outcome.wrongState(change, verb);
+        });
+    }
+
+    /** A step on a change that is open. */
+    @FunctionalInterface
+    interface OpenStep {
+        Outcome take(Tx tx, Open change);
+    }
+
+    /** Opens a change; refused where it cannot be. */
+    Outcome opening(Actor by, Function<Tx, Outcome> step) {
+        return database.<Outcome>write(by, step::apply);
+    }
+
+    /** Stores the next state, then its event: the last thing a step does. */
+    Outcome done(Tx tx, Change next, String action, String reason, Map<String, ?> details) {
+        replace(tx, next);
+        return told(tx, next, action, reason, details);
+    }
+
+    /** Appends the event of a state that is stored already. */
+    Outcome told(Tx tx, Change next, String action, String reason, Map<String, ?> details) {
+        ledger.append(tx, ChangeEvents.of(action, next, edits.list(tx, next.id()), reason, details));
+        return new Outcome.Done(next);
+    }
+
+    /** Stores the next state, if the one before it is still what is stored. */
+    void replace(Tx tx, Change next) {
+        if (!changes.replace(tx, next)) {
+            throw new Undone(Outcome.stale(changes.find(tx, next.id()).orElseThrow()));
+        }
+    }
+
+    /** Who acts, under the name that is printed for them now. */
+    Signatory signatory(Tx tx) {
+        return new Signatory(
+                tx.by().personId().orElseThrow(),
+                charts.findPrintedName(tx, tx.by()).orElseThrow());
+    }
+
+    static boolean isAuthor(Actor by, Change change) {
+        return isSame(by, change.head().author());
+    }
+
+    static boolean isSame(Actor by, Signatory other) {
+        return by.personId().isPresent() && by.personId().getAsLong() == other.personId();
+    }
+
+    static boolean isA(Actor by, Role role) {
+        return by.role().equals(role.slug());
+    }
+
+    /** Takes back what the transaction has written so far. */
+    static final class Undone extends RuntimeException {
+        private static final long serialVersionUID = 1;
+        private final transient Outcome outcome;
+
+        Undone(Outcome outcome) {
+            super("nothing is kept of this step", null, false, false);
+            this.outcome = outcome;
+        }
+    }
+}
