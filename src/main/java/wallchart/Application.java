@@ -2,6 +2,7 @@ package wallchart;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Period;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import wallchart.audit.AuditTrail;
@@ -51,7 +52,13 @@ public final class Application implements AutoCloseable {
             var people = people(settings, database);
             var technique = new TechniqueRules(physics.join(), settings.referenceLevels());
             var impacts = new ImpactCalculation(physics.join(), ReviewLimits.DEFAULTS);
-            var desk = new SignoffDesk(database, rooms, charts, settings.chartRules(), impacts::of);
+            var desk = new SignoffDesk(
+                    database,
+                    rooms,
+                    charts,
+                    settings.chartRules(),
+                    impacts,
+                    Period.ofMonths(settings.chart().reviewAfterMonths()));
             var checkpoints = new Checkpoints(ledgerFolder);
             var audit = new AuditTrail(database, checkpoints, List.of(Charts.records(), Rooms.records()));
             var services = new Services(rooms, charts, people, technique, desk, audit, clock);

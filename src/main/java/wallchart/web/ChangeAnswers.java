@@ -2,6 +2,7 @@ package wallchart.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import wallchart.signoff.Assessment;
 import wallchart.signoff.Change;
 import wallchart.signoff.Outcome;
 import wallchart.signoff.Proposal;
@@ -45,8 +46,17 @@ final class ChangeAnswers {
         return desk.proposal(id).orElseThrow(() -> unknown(id));
     }
 
-    static RequestRefused unknown(long id) {
+    private static RequestRefused unknown(long id) {
         return new RequestRefused(ProblemCode.UNKNOWN_CHANGE, "change " + id + " is unknown: see GET /api/v1/changes");
+    }
+
+    /** The same with findings and impact. */
+    Assessment assessment(Context ctx) {
+        return assessment(PathParameters.id(ctx));
+    }
+
+    private Assessment assessment(long id) {
+        return desk.assessment(id).orElseThrow(() -> unknown(id));
     }
 
     /** A change that was opened. */
@@ -63,11 +73,9 @@ final class ChangeAnswers {
 
     /** The change after an edit, with what is to be said about the chart now. */
     void edited(Context ctx, Outcome outcome) {
-        long id = done(ctx, outcome, ProblemCode.UNKNOWN_CHANGE).id();
-        var proposal = proposal(id);
-        var findings = desk.findings(id).orElseThrow(() -> unknown(id));
-        tell(ctx, proposal.change());
-        Answers.json(ctx, ProposalView.of(proposal).with(findings));
+        var assessment = assessment(done(ctx, outcome, ProblemCode.UNKNOWN_ROW).id());
+        tell(ctx, assessment.proposal().change());
+        Answers.json(ctx, ProposalView.of(assessment));
     }
 
     static void answer(Context ctx, Proposal proposal) {

@@ -7,7 +7,6 @@ import wallchart.signoff.SignoffDesk;
 import wallchart.web.request.ChangeBodies;
 import wallchart.web.request.ChangeSyntaxes;
 import wallchart.web.request.Parameters;
-import wallchart.web.request.PathParameters;
 import wallchart.web.request.Syntaxes;
 import wallchart.web.view.ChangeView;
 import wallchart.web.view.FindingView;
@@ -65,16 +64,11 @@ final class ChangePages {
 
     void findings(Context ctx) {
         Parameters.none(ctx.queryString());
-        long id = PathParameters.id(ctx);
-        var findings = desk.findings(id).orElseThrow(() -> ChangeAnswers.unknown(id));
-        Answers.json(ctx, FindingView.All.of(findings));
+        Answers.json(ctx, FindingView.All.of(answers.assessment(ctx).findings()));
     }
 
     void impact(Context ctx) {
         Parameters.none(ctx.queryString());
-        var proposal = answers.proposal(ctx);
-        long id = proposal.change().id();
-        var impact = desk.impact(id).orElseThrow(() -> ChangeAnswers.unknown(id));
-        Answers.json(ctx, ImpactView.of(impact, proposal.onVersion()));
+        Answers.json(ctx, ImpactView.of(answers.assessment(ctx)));
     }
 }

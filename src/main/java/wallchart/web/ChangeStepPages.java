@@ -6,7 +6,7 @@ import wallchart.web.request.Bodies;
 import wallchart.web.request.ChangeBodies;
 import wallchart.web.request.Parameters;
 
-/** Steps of a change that need no password: its author hands it in or takes it back, the lead radiographer says no. */
+/** Steps of a change that need no password: its author hands it in or takes it back, reviewers say no. */
 final class ChangeStepPages {
 
     private final SignoffDesk desk;

@@ -18,7 +18,7 @@ final class Routes {
     private static final Access[] ALL = {WORKSTATION, RADIOGRAPHER, LEAD, PHYSICIST, ADMINISTRATOR};
 
     private static final Access[] PROPOSERS = {RADIOGRAPHER, LEAD, PHYSICIST};
-    private static final Access[] AUDITORS = {LEAD, PHYSICIST};
+    private static final Access[] REVIEWERS = {LEAD, PHYSICIST};
 
     private static final String CHANGE = "/api/v1/changes/{id}";
     private static final String ROW = "/{bodyPart}/{projection}/{patientGroup}/{support}/{band}";
@@ -75,10 +75,10 @@ final class Routes {
 
         declareChanges(pages);
 
-        get("/api/v1/audit/events", pages.audit()::events, AUDITORS);
-        get("/api/v1/audit/verification", pages.audit()::verification, AUDITORS);
+        get("/api/v1/audit/events", pages.audit()::events, REVIEWERS);
+        get("/api/v1/audit/verification", pages.audit()::verification, REVIEWERS);
         routes.post("/api/v1/audit/reviews", pages.audit()::review, PHYSICIST);
-        get("/api/v1/audit/export", pages.audit()::export, AUDITORS);
+        get("/api/v1/audit/export", pages.audit()::export, REVIEWERS);
     }
 
     private void declareChanges(Pages pages) {
@@ -98,7 +98,7 @@ final class Routes {
 
         routes.post(CHANGE + "/submit", pages.changeSteps()::submit, PROPOSERS);
         routes.post(CHANGE + "/withdraw", pages.changeSteps()::withdraw, PROPOSERS);
-        routes.post(CHANGE + "/return", pages.changeSteps()::giveBack, LEAD);
+        routes.post(CHANGE + "/return", pages.changeSteps()::giveBack, REVIEWERS);
         routes.post(CHANGE + "/decline", pages.changeSteps()::decline, LEAD);
 
         routes.post(CHANGE + "/concur", pages.signatures()::concur, PHYSICIST);

@@ -76,7 +76,7 @@ class AccessMatrixTest {
             POST   /api/v1/changes/{id}/catch-up                 401    403      403        +            +    +         403
             POST   /api/v1/changes/{id}/submit                   401    403      403        +            +    +         403
             POST   /api/v1/changes/{id}/withdraw                 401    403      403        +            +    +         403
-            POST   /api/v1/changes/{id}/return                   401    403      403        403          +    403       403
+            POST   /api/v1/changes/{id}/return                   401    403      403        403          +    +         403
             POST   /api/v1/changes/{id}/decline                  401    403      403        403          +    403       403
             POST   /api/v1/changes/{id}/concur                   401    403      403        403          403  +         403
             POST   /api/v1/changes/{id}/sign                     401    403      403        403          +    403       403

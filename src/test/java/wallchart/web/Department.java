@@ -3,6 +3,7 @@ package wallchart.web;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -90,7 +91,8 @@ final class Department {
                         rooms,
                         charts,
                         ChartRules.adultsOnly(),
-                        new ImpactCalculation(PHYSICS, ReviewLimits.DEFAULTS)::of),
+                        new ImpactCalculation(PHYSICS, ReviewLimits.DEFAULTS),
+                        Period.ofYears(1)),
                 new AuditTrail(database, new Checkpoints(ledgerFolder()), List.of(Charts.records(), Rooms.records())),
                 clock);
     }

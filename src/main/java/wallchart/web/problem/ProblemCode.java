@@ -28,6 +28,7 @@ public enum ProblemCode {
     UNKNOWN_ROOM(404, "The room is not known", "Ask for a room that GET /api/v1/rooms lists."),
     UNKNOWN_VERSION(404, "The chart has no such version", "Ask for a version that the list of versions has."),
     UNKNOWN_CHANGE(404, "There is no such change", "See GET /api/v1/changes."),
+    UNKNOWN_ROW(404, "There is no such row", "Name a row of the chart, or one that the change adds or edits."),
     UNKNOWN_PERSON(404, "There is no such person", "See GET /api/v1/people."),
     UNKNOWN_ROOM_TOKEN(404, "There is no such room token", "See GET /api/v1/room-tokens."),
     UNKNOWN_BODY_PART(404, "The chart has no such body part", "Ask for one of bodyParts."),

@@ -15,7 +15,10 @@ import wallchart.web.request.Parameters.Syntax;
 public final class ChangeSyntaxes {
 
     private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,17}");
-    private static final Pattern DAY_DIGITS = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
+    private static final Pattern DAY_DIGITS = Pattern.compile("2[0-9]{3}-[0-9]{2}-[0-9]{2}");
+    private static final Pattern TERM_LETTERS = Pattern.compile("[A-Za-z0-9_-]{1,32}");
+    private static final Pattern BAND_ENDS =
+            Pattern.compile("([0-9]{1,12}(?:\\.[0-9]{1,2})?)-([0-9]{1,12}(?:\\.[0-9]{1,2})?)");
     private static final Pattern DIGEST_HEX = Pattern.compile("sha256:[0-9a-f]{64}");
     private static final int MOST_PAGE_DIGITS = 3;
     private static final int MOST_CHANGES = 500;
@@ -47,21 +50,23 @@ public final class ChangeSyntaxes {
                     ? Optional.of(Boolean.valueOf(text))
                     : Optional.empty());
 
-    /** One end of a band in centimetres. */
-    public static final Syntax<PartThickness> BAND_END = new Syntax<>(
-            "cm in plain decimal digits such as 10 or 4.5, at most 4 digits and 2 decimals",
-            text -> Syntaxes.decimal(text).map(PartThickness::new));
+    /** Body part, projection or patient group of a row, however wrong: what can be written can be taken back. */
+    public static final Syntax<String> TERM =
+            new Syntax<>("1 to 32 letters, digits, - and _, as it stands in the row's key", text -> Optional.of(text)
+                    .filter(term -> TERM_LETTERS.matcher(term).matches()));
 
     /** A band as it stands in a row's key. */
     public static final Syntax<Band> BAND = new Syntax<>(
             "from and to in cm, such as 10-13 or 4.5-8, the upper end over the lower", ChangeSyntaxes::band);
 
-    /** An instant with its offset, RFC 3339, in a body. */
-    public static final Syntax<Instant> INSTANT =
-            new Syntax<>("RFC 3339 with seconds and offset, such as 2026-09-14T08:00:00Z", Syntaxes.INSTANT::read);
+    /** An instant with its offset, RFC 3339, that a calendar of this department may hold. */
+    public static final Syntax<Instant> INSTANT = new Syntax<>(
+            "RFC 3339 with seconds and offset, such as 2026-09-14T08:00:00Z, years 2000 to 2999",
+            text -> text.startsWith("2") ? Syntaxes.INSTANT.read(text) : Optional.empty());
 
     /** A calendar day. */
-    public static final Syntax<LocalDate> DAY = new Syntax<>("a day such as 2027-01-31", text -> day(text));
+    public static final Syntax<LocalDate> DAY =
+            new Syntax<>("a day such as 2027-01-31, years 2000 to 2999", text -> day(text));
 
     /** Digest of an impact. */
     public static final Syntax<String> DIGEST =
@@ -71,15 +76,13 @@ public final class ChangeSyntaxes {
     private ChangeSyntaxes() {}
 
     private static Optional<Band> band(String text) {
-        int hyphen = text.indexOf('-');
-        if (hyphen < 0) {
+        var ends = BAND_ENDS.matcher(text);
+        if (!ends.matches()) {
             return Optional.empty();
         }
-        var from = BAND_END.read(text.substring(0, hyphen));
-        var to = BAND_END.read(text.substring(hyphen + 1));
-        return from.isPresent() && to.isPresent() && from.get().compareTo(to.get()) < 0
-                ? Optional.of(new Band(from.get(), to.get()))
-                : Optional.empty();
+        var from = PartThickness.centimetres(ends.group(1));
+        var to = PartThickness.centimetres(ends.group(2));
+        return from.compareTo(to) < 0 ? Optional.of(new Band(from, to)) : Optional.empty();
     }
 
     private static Optional<LocalDate> day(String text) {

@@ -12,7 +12,7 @@ import wallchart.web.view.Json;
 
 /**
  * What an author sends while drafting: a row, or all named adjustments, as numbers and texts by the names of a chart file. What
- * can stand in a row's address is checked here, everything else by those who read rows.
+ * they mean is for those to say who read rows.
  */
 public final class EditBodies {
 
@@ -36,15 +36,9 @@ public final class EditBodies {
         WrittenFields body = Bodies.readJson(ctx, ROW);
         var members = new Members();
         check(members, "", body, RowFields.NAMES);
+        members.refuseMistakes();
         var fields = new LinkedHashMap<>(texts(key));
         fields.putAll(body.texts());
-        members.find("/bodyPart", fields.get("bodyPart"), Syntaxes.BODY_PART);
-        members.find("/projection", fields.get("projection"), Syntaxes.SLUG);
-        members.find("/patientGroup", fields.get("patientGroup"), Syntaxes.SLUG);
-        members.find("/support", fields.get("support"), Syntaxes.SUPPORT);
-        members.find("/bandFromCm", fields.get("bandFromCm"), ChangeSyntaxes.BAND_END);
-        members.find("/bandToCm", fields.get("bandToCm"), ChangeSyntaxes.BAND_END);
-        members.refuseMistakes();
         return fields;
     }
 

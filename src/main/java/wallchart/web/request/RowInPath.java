@@ -28,9 +28,9 @@ public final class RowInPath {
     }
 
     private RowKey read() {
-        var bodyPart = part("bodyPart", Syntaxes.BODY_PART);
-        var projection = part("projection", Syntaxes.SLUG);
-        var group = part("patientGroup", Syntaxes.SLUG);
+        var bodyPart = part("bodyPart", ChangeSyntaxes.TERM);
+        var projection = part("projection", ChangeSyntaxes.TERM);
+        var group = part("patientGroup", ChangeSyntaxes.TERM);
         var support = part("support", Syntaxes.SUPPORT);
         var band = part("band", ChangeSyntaxes.BAND);
         if (!errors.isEmpty()) {

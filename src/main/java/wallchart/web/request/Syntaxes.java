@@ -91,7 +91,7 @@ public final class Syntaxes {
     }
 
     /** One to four digits, then perhaps a point and one or two more; nothing else, not even a sign. */
-    static Optional<BigDecimal> decimal(String text) {
+    private static Optional<BigDecimal> decimal(String text) {
         int point = text.indexOf('.');
         int whole = point < 0 ? text.length() : point;
         int decimals = point < 0 ? 0 : text.length() - point - 1;

@@ -7,7 +7,7 @@ import wallchart.chart.Comparison.FieldChange;
 import wallchart.chart.ExposureControl;
 import wallchart.chart.Row;
 import wallchart.signoff.AdjustmentImpact;
-import wallchart.signoff.Impact;
+import wallchart.signoff.Assessment;
 import wallchart.signoff.ReviewLimits;
 import wallchart.signoff.RowImpact;
 
@@ -98,10 +98,11 @@ public record ImpactView(
         }
     }
 
-    public static ImpactView of(Impact impact, int onVersion) {
+    public static ImpactView of(Assessment assessment) {
+        var impact = assessment.impact();
         return new ImpactView(
                 impact.digest(),
-                onVersion,
+                assessment.proposal().onVersion(),
                 impact.needsPhysicist(),
                 LimitsView.of(impact.limits()),
                 impact.rows().stream().map(RowImpactView::of).toList(),

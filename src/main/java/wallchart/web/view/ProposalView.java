@@ -2,7 +2,7 @@ package wallchart.web.view;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.List;
-import wallchart.chart.Finding;
+import wallchart.signoff.Assessment;
 import wallchart.signoff.Edits;
 import wallchart.signoff.Proposal;
 import wallchart.signoff.RowEdit;
@@ -50,7 +50,7 @@ public record ProposalView(
                 proposal.conflicts());
     }
 
-    public Edited with(List<Finding> findings) {
-        return new Edited(this, FindingView.All.of(findings));
+    public static Edited of(Assessment assessment) {
+        return new Edited(of(assessment.proposal()), FindingView.All.of(assessment.findings()));
     }
 }
