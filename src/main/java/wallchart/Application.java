@@ -2,6 +2,7 @@ package wallchart;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Period;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import wallchart.audit.AuditTrail;
@@ -12,6 +13,9 @@ import wallchart.equipment.Rooms;
 import wallchart.people.People;
 import wallchart.people.SignInSettings;
 import wallchart.physics.BeamPhysics;
+import wallchart.signoff.ImpactCalculation;
+import wallchart.signoff.ReviewLimits;
+import wallchart.signoff.SignoffDesk;
 import wallchart.store.Database;
 import wallchart.technique.TechniqueRules;
 import wallchart.web.Services;
@@ -47,9 +51,17 @@ public final class Application implements AutoCloseable {
             var charts = new Charts(database, rooms, settings.chartRules());
             var people = people(settings, database);
             var technique = new TechniqueRules(physics.join(), settings.referenceLevels());
+            var impacts = new ImpactCalculation(physics.join(), ReviewLimits.DEFAULTS);
+            var desk = new SignoffDesk(
+                    database,
+                    rooms,
+                    charts,
+                    settings.chartRules(),
+                    impacts,
+                    Period.ofMonths(settings.chart().reviewAfterMonths()));
             var checkpoints = new Checkpoints(ledgerFolder);
             var audit = new AuditTrail(database, checkpoints, List.of(Charts.records(), Rooms.records()));
-            var services = new Services(rooms, charts, people, technique, audit, clock);
+            var services = new Services(rooms, charts, people, technique, desk, audit, clock);
             var server = WebServer.start(webSettings(settings), services);
             return new Application(database, LedgerKeeper.start(database, checkpoints), server);
         } catch (RuntimeException failed) {

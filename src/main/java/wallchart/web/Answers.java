@@ -73,9 +73,9 @@ final class Answers {
     }
 
     static void problem(Context ctx, Problem problem) {
+        ctx.res().setHeader("ETag", null);
         problem.headers().forEach(ctx::header);
         ctx.header("Cache-Control", "no-store");
-        ctx.res().setHeader("ETag", null);
         ctx.status(problem.code().status());
         ctx.res().setCharacterEncoding((String) null); // JSON is UTF-8 always: no parameter says so again
         ctx.res().setContentType(Problem.MEDIA_TYPE);

@@ -1,6 +1,7 @@
 package wallchart.web;
 
 import io.javalin.http.Context;
+import wallchart.web.problem.Problem;
 import wallchart.web.problem.ProblemCode;
 import wallchart.web.problem.RequestRefused;
 
@@ -9,7 +10,7 @@ final class IfMatch {
 
     private IfMatch() {}
 
-    /** Ends the request unless it names that tag; {@code *} names nothing that anybody saw. */
+    /** Ends the request unless it names that tag, telling the tag; {@code *} names nothing that anybody saw. */
     static void require(Context ctx, String tag) {
         var header = ctx.header("If-Match");
         if (header == null || header.strip().equals("*")) {
@@ -21,7 +22,9 @@ final class IfMatch {
                 return;
             }
         }
-        throw new RequestRefused(
-                ProblemCode.PRECONDITION_FAILED, "it was changed since you saw it: look at it again, then decide");
+        throw new RequestRefused(Problem.of(
+                        ProblemCode.PRECONDITION_FAILED,
+                        "it was changed since you saw it: look at it again, then decide")
+                .withHeader("ETag", "\"" + tag + "\""));
     }
 }

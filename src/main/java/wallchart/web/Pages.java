@@ -7,6 +7,10 @@ record Pages(
         SessionPages session,
         RoomPages rooms,
         ChartPages charts,
+        ChangePages changes,
+        ChangeEditPages changeEdits,
+        ChangeStepPages changeSteps,
+        SignaturePages signatures,
         PeoplePages people,
         RoomTokenPages roomTokens,
         AuditPages audit) {
@@ -18,6 +22,10 @@ record Pages(
                 new SessionPages(services.people(), cookie),
                 new RoomPages(services),
                 new ChartPages(services),
+                new ChangePages(services),
+                new ChangeEditPages(services.desk()),
+                new ChangeStepPages(services.desk()),
+                new SignaturePages(services.desk(), services.people()),
                 new PeoplePages(services.people()),
                 new RoomTokenPages(services),
                 new AuditPages(services.audit()));

@@ -17,7 +17,11 @@ final class Routes {
     private static final Access[] SUPERVISORS = {LEAD, PHYSICIST, ADMINISTRATOR};
     private static final Access[] ALL = {WORKSTATION, RADIOGRAPHER, LEAD, PHYSICIST, ADMINISTRATOR};
 
-    private static final Access[] AUDITORS = {LEAD, PHYSICIST};
+    private static final Access[] PROPOSERS = {RADIOGRAPHER, LEAD, PHYSICIST};
+    private static final Access[] REVIEWERS = {LEAD, PHYSICIST};
+
+    private static final String CHANGE = "/api/v1/changes/{id}";
+    private static final String ROW = "/{bodyPart}/{projection}/{patientGroup}/{support}/{band}";
 
     private final RoutesConfig routes;
 
@@ -69,10 +73,38 @@ final class Routes {
         get("/api/v1/charts/{room}/versions/{number}/rows", pages.charts()::rows, PEOPLE);
         get("/api/v1/charts/{room}/compare", pages.charts()::compare, PEOPLE);
 
-        get("/api/v1/audit/events", pages.audit()::events, AUDITORS);
-        get("/api/v1/audit/verification", pages.audit()::verification, AUDITORS);
+        declareChanges(pages);
+
+        get("/api/v1/audit/events", pages.audit()::events, REVIEWERS);
+        get("/api/v1/audit/verification", pages.audit()::verification, REVIEWERS);
         routes.post("/api/v1/audit/reviews", pages.audit()::review, PHYSICIST);
-        get("/api/v1/audit/export", pages.audit()::export, AUDITORS);
+        get("/api/v1/audit/export", pages.audit()::export, REVIEWERS);
+    }
+
+    private void declareChanges(Pages pages) {
+        routes.post("/api/v1/charts/{room}/changes", pages.changes()::open, PROPOSERS);
+        routes.post("/api/v1/charts/{room}/reverts", pages.changes()::revert, PROPOSERS);
+        get("/api/v1/changes", pages.changes()::list, PEOPLE);
+        get(CHANGE, pages.changes()::change, PEOPLE);
+        get(CHANGE + "/findings", pages.changes()::findings, PEOPLE);
+        get(CHANGE + "/impact", pages.changes()::impact, PEOPLE);
+
+        routes.put(CHANGE + "/rows" + ROW, pages.changeEdits()::putRow, PROPOSERS);
+        routes.delete(CHANGE + "/rows" + ROW, pages.changeEdits()::withdrawRow, PROPOSERS);
+        routes.delete(CHANGE + "/edits" + ROW, pages.changeEdits()::undoRow, PROPOSERS);
+        routes.put(CHANGE + "/adjustments", pages.changeEdits()::putAdjustments, PROPOSERS);
+        routes.delete(CHANGE + "/adjustments", pages.changeEdits()::undoAdjustments, PROPOSERS);
+        routes.post(CHANGE + "/catch-up", pages.changeEdits()::catchUp, PROPOSERS);
+
+        routes.post(CHANGE + "/submit", pages.changeSteps()::submit, PROPOSERS);
+        routes.post(CHANGE + "/withdraw", pages.changeSteps()::withdraw, PROPOSERS);
+        routes.post(CHANGE + "/return", pages.changeSteps()::giveBack, REVIEWERS);
+        routes.post(CHANGE + "/decline", pages.changeSteps()::decline, LEAD);
+
+        routes.post(CHANGE + "/concur", pages.signatures()::concur, PHYSICIST);
+        routes.post(CHANGE + "/sign", pages.signatures()::sign, LEAD);
+        routes.post(CHANGE + "/second-review", pages.signatures()::secondReview, PHYSICIST);
+        get("/api/v1/second-reviews", pages.signatures()::secondReviews, PEOPLE);
     }
 
     /** GET, and HEAD with the same headers, handler and roles (RFC 9110 section 9.3.2). */

@@ -5,8 +5,15 @@ import wallchart.audit.AuditTrail;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
 import wallchart.people.People;
+import wallchart.signoff.SignoffDesk;
 import wallchart.technique.TechniqueRules;
 
 /** What the handlers call; built once by the composition root. */
 public record Services(
-        Rooms rooms, Charts charts, People people, TechniqueRules rules, AuditTrail audit, Clock clock) {}
+        Rooms rooms,
+        Charts charts,
+        People people,
+        TechniqueRules rules,
+        SignoffDesk desk,
+        AuditTrail audit,
+        Clock clock) {}

@@ -28,7 +28,9 @@ class AccessMatrixTest {
     private static final List<String> METHODS = List.of("GET", "HEAD", "POST", "PUT", "DELETE", "PATCH", "OPTIONS");
     private static final Set<String> WRITES = Set.of("POST", "PUT", "DELETE");
 
-    /** Let in: +; not known: 401; known, but not allowed: 403. HEAD is as GET. */
+    private static final String ROW = "{bodyPart}/{projection}/{patientGroup}/{support}/{band}";
+
+    /** Let in: +; not known: 401; known, but not allowed: 403. HEAD is as GET. {row} stands for the five parts of a row's key. */
     private static final String TABLE =
             """
             #                                                    nobody own-room other-room radiographer lead physicist administrator
@@ -60,6 +62,26 @@ class AccessMatrixTest {
             GET    /api/v1/charts/{room}/versions/{number}       401    403      403        +            +    +         +
             GET    /api/v1/charts/{room}/versions/{number}/rows  401    403      403        +            +    +         +
             GET    /api/v1/charts/{room}/compare                 401    403      403        +            +    +         +
+            POST   /api/v1/charts/{room}/changes                 401    403      403        +            +    +         403
+            POST   /api/v1/charts/{room}/reverts                 401    403      403        +            +    +         403
+            GET    /api/v1/changes                               401    403      403        +            +    +         +
+            GET    /api/v1/changes/{id}                          401    403      403        +            +    +         +
+            GET    /api/v1/changes/{id}/findings                 401    403      403        +            +    +         +
+            GET    /api/v1/changes/{id}/impact                   401    403      403        +            +    +         +
+            PUT    /api/v1/changes/{id}/rows/{row}               401    403      403        +            +    +         403
+            DELETE /api/v1/changes/{id}/rows/{row}               401    403      403        +            +    +         403
+            DELETE /api/v1/changes/{id}/edits/{row}              401    403      403        +            +    +         403
+            PUT    /api/v1/changes/{id}/adjustments              401    403      403        +            +    +         403
+            DELETE /api/v1/changes/{id}/adjustments              401    403      403        +            +    +         403
+            POST   /api/v1/changes/{id}/catch-up                 401    403      403        +            +    +         403
+            POST   /api/v1/changes/{id}/submit                   401    403      403        +            +    +         403
+            POST   /api/v1/changes/{id}/withdraw                 401    403      403        +            +    +         403
+            POST   /api/v1/changes/{id}/return                   401    403      403        403          +    +         403
+            POST   /api/v1/changes/{id}/decline                  401    403      403        403          +    403       403
+            POST   /api/v1/changes/{id}/concur                   401    403      403        403          403  +         403
+            POST   /api/v1/changes/{id}/sign                     401    403      403        403          +    403       403
+            POST   /api/v1/changes/{id}/second-review            401    403      403        403          403  +         403
+            GET    /api/v1/second-reviews                        401    403      403        +            +    +         +
             GET    /api/v1/audit/events                          401    403      403        403          +    +         403
             GET    /api/v1/audit/verification                    401    403      403        403          +    +         403
             POST   /api/v1/audit/reviews                         401    403      403        403          403  +         403
@@ -73,7 +95,7 @@ class AccessMatrixTest {
         var rows = new LinkedHashMap<String, List<String>>();
         for (var line : table.lines().filter(text -> !text.startsWith("#")).toList()) {
             var cells = List.of(line.strip().split(" +"));
-            rows.put(cells.get(0) + " " + cells.get(1), cells.subList(2, cells.size()));
+            rows.put(cells.get(0) + " " + cells.get(1).replace("{row}", ROW), cells.subList(2, cells.size()));
         }
         return rows;
     }
@@ -164,6 +186,7 @@ class AccessMatrixTest {
                 .replace("{room}", "r1")
                 .replace("{number}", "1")
                 .replace("{id}", "1")
+                .replace(ROW, "KNEE/ap/adult/table-bucky/10-13")
                 .replace("{file}", "docs.js")
                 .replace("{code}", "fault");
     }

@@ -3,6 +3,7 @@ package wallchart.web;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -28,6 +29,9 @@ import wallchart.people.Registration;
 import wallchart.people.Role;
 import wallchart.people.SignInSettings;
 import wallchart.physics.BeamPhysics;
+import wallchart.signoff.ImpactCalculation;
+import wallchart.signoff.ReviewLimits;
+import wallchart.signoff.SignoffDesk;
 import wallchart.store.Actor;
 import wallchart.store.Database;
 import wallchart.store.SettableClock;
@@ -82,6 +86,13 @@ final class Department {
                 charts,
                 people,
                 new TechniqueRules(PHYSICS, List.of(LUMBAR_SPINE)),
+                new SignoffDesk(
+                        database,
+                        rooms,
+                        charts,
+                        ChartRules.adultsOnly(),
+                        new ImpactCalculation(PHYSICS, ReviewLimits.DEFAULTS),
+                        Period.ofYears(1)),
                 new AuditTrail(database, new Checkpoints(ledgerFolder()), List.of(Charts.records(), Rooms.records())),
                 clock);
     }

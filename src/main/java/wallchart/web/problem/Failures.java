@@ -9,8 +9,10 @@ import java.util.Map;
 import wallchart.audit.LedgerStopped;
 import wallchart.chart.Band;
 import wallchart.people.Registration;
+import wallchart.signoff.Outcome;
 import wallchart.store.StoreException;
 import wallchart.technique.Refusal;
+import wallchart.web.view.FindingView;
 
 /** The one place where a "no" of the department, and a fault of the program, becomes a problem with a status. */
 public final class Failures {
@@ -73,6 +75,39 @@ public final class Failures {
             case CHANGED_MEANWHILE -> Problem.of(PRECONDITION_FAILED, detail);
             case LAST_ADMINISTRATOR -> Problem.of(LAST_ADMINISTRATOR, detail);
         };
+    }
+
+    /**
+     * Why a step on a change is not taken.
+     *
+     * @param missing what there is none of, where there is none
+     */
+    public static Problem of(Outcome.Refused refused, ProblemCode missing) {
+        var detail = refused.detail();
+        return switch (refused.kind()) {
+            case NOT_FOUND -> Problem.of(missing, detail);
+            case STALE -> Problem.of(PRECONDITION_FAILED, detail);
+            case WRONG_STATE -> Problem.of(WRONG_STATE, detail);
+            case NOT_ALLOWED -> Problem.of(NOT_ALLOWED, detail);
+            case BLOCKED ->
+                Problem.of(
+                        BLOCKING_FINDINGS,
+                        detail,
+                        "findings",
+                        refused.findings().stream().map(FindingView::of).toList());
+            case CONCURRENCE_NEEDED -> Problem.of(CONCURRENCE_NEEDED, detail);
+            case IMPACT_CHANGED -> Problem.of(IMPACT_CHANGED, detail);
+            case CONFLICT -> Problem.of(ROWS_MOVED, detail, "conflicts", refused.conflicts());
+            case UNREADABLE -> unreadable(refused);
+        };
+    }
+
+    private static Problem unreadable(Outcome.Refused refused) {
+        return Problem.wrongFields(
+                INVALID_BODY,
+                refused.problems().stream()
+                        .map(problem -> new Problem.FieldError(null, "/" + problem.field(), null, problem.message()))
+                        .toList());
     }
 
     private static Problem wrongMember(String pointer, String detail) {

@@ -13,6 +13,7 @@ import wallchart.web.problem.Problem;
 import wallchart.web.problem.Problem.FieldError;
 import wallchart.web.problem.ProblemCode;
 import wallchart.web.problem.RequestRefused;
+import wallchart.web.view.Json;
 
 /** Request bodies: JSON of at most 64 KiB, never more of it in memory, read strictly. */
 public final class Bodies {
@@ -22,23 +23,45 @@ public final class Bodies {
 
     private static final int TOO_LARGE = 413;
     private static final int UNSUPPORTED_MEDIA_TYPE = 415;
+    private static final String NOT_WHOLE = "did not arrive whole: send it again";
+    private static final ObjectReader NOTHING = Json.readerFor(Nothing.class);
 
     private Bodies() {}
 
+    /** A body without members. */
+    record Nothing() {}
+
     /** The body as JSON. */
     public static <T> T readJson(Context ctx, ObjectReader reader) {
+        requireJson(ctx);
+        return read(bytes(ctx), reader);
+    }
+
+    /** Makes sure that the body says nothing: there is none, or it is an object without members. */
+    public static void nothing(Context ctx) {
+        var bytes = bytes(ctx);
+        if (bytes.length > 0) {
+            requireJson(ctx);
+            read(bytes, NOTHING);
+        }
+    }
+
+    private static void requireJson(Context ctx) {
         if (!isJson(ctx.header("Content-Type"))) { // as sent: the library's reading fails on unknown character sets
             throw new RequestRefused(Failures.ofStatus(UNSUPPORTED_MEDIA_TYPE));
         }
+    }
+
+    private static <T> T read(byte[] bytes, ObjectReader reader) {
         try {
-            T value = reader.readValue(limited(ctx));
+            T value = reader.readValue(bytes);
             return value == null ? refuse("", "is null or empty: send a JSON object") : value;
         } catch (JsonMappingException mismatch) {
             return refuse(pointer(mismatch), words(mismatch));
         } catch (JsonProcessingException notJson) {
             return refuse("", "is not JSON, names a member twice or has too long a piece" + place(notJson));
         } catch (IOException broken) {
-            return refuse("", "did not arrive whole: send it again");
+            return refuse("", NOT_WHOLE);
         }
     }
 
@@ -47,12 +70,16 @@ public final class Bodies {
         return at == null ? "" : ", at line " + at.getLineNr() + ", column " + at.getColumnNr();
     }
 
-    private static byte[] limited(Context ctx) throws IOException {
-        var bytes = ctx.req().getInputStream().readNBytes(LARGEST + 1);
-        if (bytes.length > LARGEST) {
-            throw new RequestRefused(Failures.ofStatus(TOO_LARGE));
+    private static byte[] bytes(Context ctx) {
+        try {
+            var bytes = ctx.req().getInputStream().readNBytes(LARGEST + 1);
+            if (bytes.length > LARGEST) {
+                throw new RequestRefused(Failures.ofStatus(TOO_LARGE));
+            }
+            return bytes;
+        } catch (IOException broken) {
+            return refuse("", NOT_WHOLE);
         }
-        return bytes;
     }
 
     private static boolean isJson(String contentType) {

@@ -21,6 +21,34 @@ final class Members {
         return this;
     }
 
+    /** A text that will be kept and printed: none of its characters is half a one, or one that controls a device. */
+    Members plainText(String pointer, String text, int longest) {
+        text(pointer, text, longest);
+        if (text != null && text.codePoints().anyMatch(Members::isUnwritable)) {
+            wrong(pointer, "holds a control character or half a character: type it anew in plain words");
+        }
+        return this;
+    }
+
+    private static boolean isUnwritable(int codePoint) {
+        return Character.isISOControl(codePoint) || Character.getType(codePoint) == Character.SURROGATE;
+    }
+
+    Members number(String pointer, Integer number, int least, int most) {
+        if (number == null || number < least || number > most) {
+            wrong(pointer, "must be a whole number from " + least + " to " + most);
+        }
+        return this;
+    }
+
+    /** A member that must be there and follow its rule. */
+    Members given(String pointer, String text, Syntax<?> syntax) {
+        if (text == null || syntax.read(text).isEmpty()) {
+            wrong(pointer, syntax.rule());
+        }
+        return this;
+    }
+
     /** A member that may be left out; empty also where it is wrong, which {@link #refuseMistakes()} reports. */
     <T> Optional<T> find(String pointer, String text, Syntax<T> syntax) {
         var value = Optional.ofNullable(text).flatMap(syntax::read);

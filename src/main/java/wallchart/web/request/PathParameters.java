@@ -12,7 +12,7 @@ public final class PathParameters {
 
     private PathParameters() {}
 
-    /** The number of a person or of a room token. */
+    /** The number of a person, of a room token or of a change. */
     public static long id(Context ctx) {
         var text = ctx.pathParam("id");
         if (!text.matches("[1-9][0-9]{0,17}")) {

@@ -138,7 +138,7 @@ public final class Syntaxes {
     }
 
     /** Digits without a leading zero, or 0 itself. */
-    private static Optional<Integer> number(String text, int mostDigits) {
+    static Optional<Integer> number(String text, int mostDigits) {
         boolean shaped = !text.isEmpty()
                 && text.length() <= mostDigits
                 && (text.charAt(0) != '0' || text.length() == 1)

@@ -82,6 +82,11 @@ public final class Json {
                         LogicalType.Textual, text -> text.setCoercion(CoercionInputShape.Integer, CoercionAction.Fail)
                                 .setCoercion(CoercionInputShape.Float, CoercionAction.Fail)
                                 .setCoercion(CoercionInputShape.Boolean, CoercionAction.Fail))
+                .withCoercionConfig(
+                        LogicalType.Integer, whole -> whole.setCoercion(CoercionInputShape.String, CoercionAction.Fail)
+                                .setCoercion(CoercionInputShape.EmptyString, CoercionAction.Fail)
+                                .setCoercion(CoercionInputShape.Float, CoercionAction.Fail)
+                                .setCoercion(CoercionInputShape.Boolean, CoercionAction.Fail))
                 .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
                 .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
                 .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)

@@ -1,0 +1,116 @@
+package wallchart.web.view;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.OptionalDouble;
+import wallchart.chart.Comparison.FieldChange;
+import wallchart.chart.ExposureControl;
+import wallchart.chart.Row;
+import wallchart.signoff.AdjustmentImpact;
+import wallchart.signoff.Assessment;
+import wallchart.signoff.ReviewLimits;
+import wallchart.signoff.RowImpact;
+
+/**
+ * What a change does to a room's exposures. Every figure stands here as it was judged and as the digest covers it.
+ *
+ * @param digest what a concurrence and a signature name
+ * @param onVersion the version it is compared with; 0 where the room has none
+ * @param rows in the order withdrawn, added, amended
+ */
+public record ImpactView(
+        String digest,
+        int onVersion,
+        boolean needsPhysicist,
+        LimitsView limits,
+        List<RowImpactView> rows,
+        List<AdjustmentImpactView> adjustments) {
+
+    /** The site's limits, beyond which a physicist has to concur. */
+    public record LimitsView(BigDecimal maxExposureShiftDb, int maxKermaRisePercent) {
+        static LimitsView of(ReviewLimits limits) {
+            return new LimitsView(BigDecimal.valueOf(limits.maxExposureShiftDb()), limits.maxKermaRisePercent());
+        }
+    }
+
+    /** What a row sets: mAs or AEC, the other one is null. */
+    public record Setting(BigDecimal kV, BigDecimal mAs, AecView aec) {
+        static Setting of(Row row) {
+            var control = row.setting().control();
+            return new Setting(
+                    row.setting().kV().kilovolts(),
+                    control instanceof ExposureControl.Manual manual
+                            ? manual.mAs().milliampereSeconds()
+                            : null,
+                    control instanceof ExposureControl.Automatic automatic ? AecView.of(automatic) : null);
+        }
+    }
+
+    /**
+     * One row.
+     *
+     * @param before what answers today; null where nothing does
+     * @param after what would answer; null where the row is withdrawn
+     * @param exposureShiftDb null where it is not known, as kermaChangePercent
+     */
+    public record RowImpactView(
+            String row,
+            String kind,
+            Setting before,
+            Setting after,
+            List<FieldChange> fields,
+            BigDecimal exposureShiftDb,
+            BigDecimal kermaChangePercent,
+            boolean needsPhysicist,
+            List<String> remarks) {
+        static RowImpactView of(RowImpact impact) {
+            return new RowImpactView(
+                    impact.rowKey(),
+                    impact.kind().slug(),
+                    impact.before().map(Setting::of).orElse(null),
+                    impact.after().map(Setting::of).orElse(null),
+                    impact.fields(),
+                    figure(impact.exposureShiftDb()),
+                    figure(impact.kermaChangePercent()),
+                    impact.needsPhysicist(),
+                    impact.remarks());
+        }
+    }
+
+    /** One named adjustment; figures as for a row, the largest on any row of the chart. */
+    public record AdjustmentImpactView(
+            String name,
+            AdjustmentView before,
+            AdjustmentView after,
+            BigDecimal exposureShiftDb,
+            BigDecimal kermaChangePercent,
+            boolean needsPhysicist,
+            List<String> remarks) {
+        static AdjustmentImpactView of(AdjustmentImpact impact) {
+            return new AdjustmentImpactView(
+                    impact.name(),
+                    impact.before().map(AdjustmentView::of).orElse(null),
+                    impact.after().map(AdjustmentView::of).orElse(null),
+                    figure(impact.exposureShiftDb()),
+                    figure(impact.kermaChangePercent()),
+                    impact.needsPhysicist(),
+                    impact.remarks());
+        }
+    }
+
+    public static ImpactView of(Assessment assessment) {
+        var impact = assessment.impact();
+        return new ImpactView(
+                impact.digest(),
+                assessment.proposal().onVersion(),
+                impact.needsPhysicist(),
+                LimitsView.of(impact.limits()),
+                impact.rows().stream().map(RowImpactView::of).toList(),
+                impact.adjustments().stream().map(AdjustmentImpactView::of).toList());
+    }
+
+    /** A decimal, not a computed number: it was rounded when it was judged, and is not rounded again. */
+    private static BigDecimal figure(OptionalDouble number) {
+        return number.isEmpty() ? null : BigDecimal.valueOf(number.getAsDouble());
+    }
+}

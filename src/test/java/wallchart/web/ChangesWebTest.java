@@ -1,0 +1,303 @@
+package wallchart.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.contains;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.empty;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.nullValue;
+
+import io.restassured.response.Response;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import wallchart.people.Role;
+
+/** The way of a change over HTTP, from the radiographer who proposes it to the room that answers with it. */
+class ChangesWebTest {
+
+    private static final String TECHNIQUE =
+            "/api/v1/rooms/r1/technique?bodyPart=KNEE&projection=ap&support=table-bucky&thicknessCm=11.5";
+
+    @RegisterExtension
+    static final RunningService SERVICE = new RunningService();
+
+    private final ChangeCalls calls = new ChangeCalls(SERVICE);
+
+    private static Response technique() {
+        return SERVICE.workstation("r1").get(TECHNIQUE);
+    }
+
+    private Map<String, Object> concurrence() {
+        return Map.of("password", ChangeCalls.password(Role.PHYSICIST));
+    }
+
+    @Test
+    void a_radiographer_proposes_a_physicist_concurs_the_lead_signs_and_the_room_answers() {
+        int base = calls.newest();
+        var opened = calls.open(Role.RADIOGRAPHER);
+        opened.then().statusCode(201).body("state", equalTo("drafting")).body("baseVersion", equalTo(base));
+        assertThat(opened.header("Location")).isEqualTo(ChangeCalls.address(opened));
+        assertThat(opened.header("ETag")).isEqualTo("\"change-" + opened.path("id") + "-1\"");
+
+        float before =
+                Float.parseFloat(calls.fields(ChangeCalls.KNEE).get("mAs").toString());
+        var edited = calls.edit(Role.RADIOGRAPHER, opened, ChangeCalls.KNEE, before * 2);
+        edited.then()
+                .statusCode(200)
+                .body("edits.key", contains(ChangeCalls.KNEE))
+                .body("edits[0].kind", equalTo("amend"))
+                .body("edits[0].row.mAs", equalTo((int) before * 2))
+                .body("findings.blocking", equalTo(false));
+
+        SERVICE.person(Role.LEAD)
+                .get(ChangeCalls.address(edited) + "/impact")
+                .then()
+                .statusCode(200)
+                .body("needsPhysicist", equalTo(true))
+                .body("onVersion", equalTo(base))
+                .body("limits.maxKermaRisePercent", equalTo(25))
+                .body("rows.row", contains(ChangeCalls.KNEE))
+                .body("rows[0].kind", equalTo("amended"))
+                .body("rows[0].before.mAs", equalTo((int) before))
+                .body("rows[0].after.mAs", equalTo((int) before * 2))
+                .body("rows[0].fields.field", contains("mAs"))
+                .body("rows[0].exposureShiftDb", equalTo(3.01f)) // 10 log10(2) = 3.0103, from the definition
+                .body("rows[0].kermaChangePercent", equalTo(100))
+                .body("adjustments", empty());
+
+        var submitted = calls.step(Role.RADIOGRAPHER, edited, "submit");
+        submitted.then().statusCode(200).body("state", equalTo("submitted"));
+        calls.sign(submitted).then().statusCode(409).body("code", equalTo("concurrence-needed"));
+        var concurred = calls.step(Role.PHYSICIST, submitted, "concur", concurrence());
+        concurred
+                .then()
+                .statusCode(200)
+                .body("concurrence.by.printedName", equalTo("Pat physicist"))
+                .body("concurrence.impactDigest", equalTo(calls.digest(submitted)));
+        assertThat(technique().<Integer>path("chart.version")).isEqualTo(base);
+
+        calls.sign(concurred)
+                .then()
+                .statusCode(200)
+                .body("state", equalTo("signed"))
+                .body("signedVersion", equalTo(base + 1))
+                .body("decision.by.printedName", equalTo("Pat lead"))
+                .body("decision.reason", equalTo("approved for use"));
+        technique()
+                .then()
+                .statusCode(200)
+                .body("chart.version", equalTo(base + 1))
+                .body("chart.signedBy", equalTo("Pat lead"))
+                .body("row.mAs", equalTo((int) before * 2));
+        SERVICE.person(Role.PHYSICIST)
+                .get("/api/v1/audit/events?limit=500&room=r1")
+                .then()
+                .body(
+                        "events.action",
+                        hasItems("change-opened", "change-edited", "change-submitted", "change-concurred"));
+        SERVICE.person(Role.PHYSICIST).get("/api/v1/audit/verification").then().body("sound", equalTo(true));
+    }
+
+    @Test
+    void a_row_is_written_in_numbers_and_its_key_is_taken_from_the_address() {
+        var fields = calls.fields(ChangeCalls.TABLETOP_KNEE);
+        List.of("bodyPart", "projection", "patientGroup", "support", "bandFromCm", "bandToCm")
+                .forEach(fields::remove);
+        fields.put("referenceThicknessCm", 11.5);
+        fields.put("kV", 63);
+        fields.put("mAs", 4);
+        fields.put("notes", null);
+        var opened = calls.open(Role.PHYSICIST);
+        calls.by(Role.PHYSICIST, opened)
+                .body(fields)
+                .put(ChangeCalls.row(opened, ChangeCalls.TABLETOP_KNEE))
+                .then()
+                .statusCode(200)
+                .body("edits[0].row.key", equalTo(ChangeCalls.TABLETOP_KNEE))
+                .body("edits[0].row.mAs", equalTo(4))
+                .body("edits[0].row.notes", equalTo(""));
+    }
+
+    @Test
+    void another_key_in_the_body_moves_the_row() {
+        var fields = calls.fields(ChangeCalls.TABLETOP_KNEE);
+        fields.put("bandToCm", "14.5");
+        fields.remove("referenceThicknessCm");
+        var opened = calls.open(Role.RADIOGRAPHER);
+        calls.by(Role.RADIOGRAPHER, opened)
+                .body(fields)
+                .put(ChangeCalls.row(opened, ChangeCalls.TABLETOP_KNEE))
+                .then()
+                .statusCode(200)
+                .body("edits.find { it.kind == 'withdraw' }.key", equalTo(ChangeCalls.TABLETOP_KNEE))
+                .body("edits.find { it.kind == 'add' }.key", equalTo("KNEE/ap/adult/tabletop/10-14.5"));
+    }
+
+    @Test
+    void an_edit_is_answered_with_what_it_does_to_the_chart() {
+        var opened = calls.open(Role.RADIOGRAPHER);
+        calls.edit(Role.RADIOGRAPHER, opened, ChangeCalls.KNEE, 11)
+                .then()
+                .statusCode(200)
+                .body("findings.findings.findAll { it.row == '" + ChangeCalls.KNEE + "' }.field", hasItem("mAs"))
+                .body("findings.findings.level", not(empty()));
+        SERVICE.person(Role.ADMINISTRATOR)
+                .get(ChangeCalls.address(opened) + "/findings")
+                .then()
+                .statusCode(200)
+                .body("findings.field", hasItem("mAs"));
+    }
+
+    @Test
+    void an_edit_is_taken_back_and_a_row_is_withdrawn() {
+        var edited = calls.edit(Role.RADIOGRAPHER, calls.open(Role.RADIOGRAPHER), ChangeCalls.KNEE, "8");
+        var undone =
+                calls.by(Role.RADIOGRAPHER, edited).delete(ChangeCalls.address(edited) + "/edits/" + ChangeCalls.KNEE);
+        undone.then().statusCode(200).body("edits", empty());
+        var withdrawn =
+                calls.by(Role.RADIOGRAPHER, undone).body("{}").delete(ChangeCalls.row(undone, ChangeCalls.KNEE));
+        withdrawn.then().statusCode(200).body("edits.kind", contains("withdraw"));
+        SERVICE.person(Role.LEAD)
+                .get(ChangeCalls.address(edited) + "/impact")
+                .then()
+                .body("rows[0].kind", equalTo("withdrawn"))
+                .body("rows[0].after", nullValue())
+                .body("rows[0].exposureShiftDb", nullValue())
+                .body("needsPhysicist", equalTo(false));
+    }
+
+    @Test
+    void the_named_adjustments_change_as_one_and_are_taken_back_as_one() {
+        var opened = calls.open(Role.RADIOGRAPHER);
+        var edited = calls.by(Role.RADIOGRAPHER, opened)
+                .body(
+                        """
+                        {"adjustments": [{"name": "plaster", "label": "Plaster cast", "addKv": 8},
+                                         {"name": "lytic", "label": "Lytic bone", "timesMas": "0.80", "notes": ""}]}""")
+                .put(ChangeCalls.address(opened) + "/adjustments");
+        edited.then()
+                .statusCode(200)
+                .body("adjustments.wanted.addKV", contains(equalTo(8), nullValue()))
+                .body("adjustments.wanted.timesMAs", contains(nullValue(), equalTo(0.8f)))
+                .body("edits", empty());
+        SERVICE.person(Role.LEAD)
+                .get(ChangeCalls.address(edited) + "/impact")
+                .then()
+                .statusCode(200)
+                .body("adjustments.name", hasItems("plaster", "lytic"))
+                .body("adjustments.find { it.name == 'plaster' }.before.addKV", equalTo(6));
+        calls.by(Role.RADIOGRAPHER, edited)
+                .delete(ChangeCalls.address(edited) + "/adjustments")
+                .then()
+                .statusCode(200)
+                .body("adjustments", nullValue());
+    }
+
+    @Test
+    void a_change_is_returned_mended_and_declined() {
+        var submitted = calls.submitted("ordinary", ChangeCalls.SPINE, "16");
+        var returned =
+                calls.step(Role.PHYSICIST, submitted, "return", Map.of("reason", "Show the exposure indices, please"));
+        returned.then()
+                .statusCode(200)
+                .body("state", equalTo("returned"))
+                .body("decision.by.printedName", equalTo("Pat physicist"))
+                .body("decision.reason", equalTo("Show the exposure indices, please"));
+        var edited = calls.edit(Role.RADIOGRAPHER, returned, ChangeCalls.SPINE, "25");
+        edited.then().body("state", equalTo("drafting")).body("decision", nullValue());
+        var again = calls.step(Role.RADIOGRAPHER, edited, "submit");
+        calls.step(Role.LEAD, again, "decline", Map.of("reason", "Not with this detector"))
+                .then()
+                .statusCode(200)
+                .body("state", equalTo("declined"));
+    }
+
+    @Test
+    void its_author_withdraws_a_change() {
+        var opened = calls.open(Role.LEAD);
+        calls.step(Role.LEAD, opened, "withdraw").then().statusCode(200).body("state", equalTo("withdrawn"));
+    }
+
+    @Test
+    void a_fast_track_change_is_signed_at_once_and_looked_at_afterwards() {
+        var signed = calls.sign(calls.submitted("fast-track", ChangeCalls.TABLETOP_KNEE, "8"));
+        signed.then()
+                .statusCode(200)
+                .body("kind", equalTo("fast-track"))
+                .body("state", equalTo("signed"))
+                .body("secondReview.done", nullValue());
+        int id = signed.path("id");
+        SERVICE.person(Role.RADIOGRAPHER)
+                .get("/api/v1/second-reviews")
+                .then()
+                .statusCode(200)
+                .body("changes.id", hasItem(id));
+        var review =
+                Map.of("password", ChangeCalls.password(Role.PHYSICIST), "findings", "Exposure indices are on target");
+        calls.step(Role.PHYSICIST, signed, "second-review", review)
+                .then()
+                .statusCode(200)
+                .body("secondReview.done.by.printedName", equalTo("Pat physicist"))
+                .body("secondReview.done.reason", equalTo("Exposure indices are on target"));
+        SERVICE.person(Role.LEAD).get("/api/v1/second-reviews?open=true").then().body("changes.id", not(hasItem(id)));
+        SERVICE.person(Role.LEAD)
+                .get("/api/v1/second-reviews?open=false")
+                .then()
+                .body("changes.id", hasItem(id));
+    }
+
+    @Test
+    void a_version_is_brought_back_in_one_step() {
+        var prepared = calls.by(Role.RADIOGRAPHER)
+                .body(Map.of("version", 1, "reason", "The new grid was taken out again"))
+                .post("/api/v1/charts/r1/reverts");
+        prepared.then()
+                .statusCode(201)
+                .header("Location", equalTo(ChangeCalls.address(prepared)))
+                .body("kind", equalTo("revert"))
+                .body("revertsTo", equalTo(1))
+                .body("title", containsString("1"));
+        calls.edit(Role.RADIOGRAPHER, prepared, ChangeCalls.KNEE, 8).then().statusCode(409);
+    }
+
+    @Test
+    void changes_are_listed_newest_first_page_by_page() {
+        int older = calls.open(Role.RADIOGRAPHER).path("id");
+        int newer = calls.open(Role.LEAD).path("id");
+        SERVICE.person(Role.ADMINISTRATOR)
+                .get(ChangeCalls.CHANGES + "?state=drafting&room=r1&limit=1")
+                .then()
+                .statusCode(200)
+                .body("changes.id", contains(newer))
+                .body("changes[0].author.printedName", equalTo("Pat lead"))
+                .body("next", equalTo(newer));
+        SERVICE.person(Role.ADMINISTRATOR)
+                .get(ChangeCalls.CHANGES + "?limit=1&before=" + newer)
+                .then()
+                .body("changes.id", contains(older));
+        SERVICE.person(Role.ADMINISTRATOR)
+                .get(ChangeCalls.CHANGES + "?room=r2")
+                .then()
+                .body("changes", hasSize(0))
+                .body("next", nullValue());
+    }
+
+    @Test
+    void a_change_is_read_with_the_tag_that_its_next_step_needs() {
+        var opened = calls.open(Role.RADIOGRAPHER);
+        SERVICE.person(Role.ADMINISTRATOR)
+                .header("If-None-Match", opened.header("ETag"))
+                .get(ChangeCalls.address(opened))
+                .then()
+                .statusCode(200)
+                .header("ETag", equalTo(opened.header("ETag")))
+                .header("Cache-Control", equalTo("no-store"))
+                .body("reason", equalTo(ChangeCalls.REASON));
+    }
+}
