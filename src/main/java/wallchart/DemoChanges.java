@@ -66,7 +66,8 @@ final class DemoChanges {
 
                 @Override
                 public void take(Clock then, Map<String, Person> people) {
-                    ToldChange.this.take(desk.at(then), then, people.get(step.by()).asActor(), step);
+                    ToldChange.this.take(
+                            desk.at(then), then, people.get(step.by()).asActor(), step);
                 }
             };
         }

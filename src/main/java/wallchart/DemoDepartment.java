@@ -72,13 +72,14 @@ final class DemoDepartment {
         if (!keep) {
             removeOldDatabase();
         }
+        var physics = CompletableFuture.supplyAsync(BeamPhysics::load);
         var url = "jdbc:h2:file:" + folder.toAbsolutePath().resolve(FILE_NAME);
         var database = Database.open(new DatabaseSettings(url, OWNER, OWNER, POOL_SIZE), Mode.DEMO, clock);
         var people = Application.people(settings, database);
         if (people.list().isEmpty()) {
-            fill(database, people);
+            fill(database, people, physics);
         }
-        return Application.start(settings, database, folder.resolve(LEDGER), clock);
+        return Application.start(settings, database, folder.resolve(LEDGER), clock, physics);
     }
 
     private void makeFolder() {
@@ -100,11 +101,10 @@ final class DemoDepartment {
         }
     }
 
-    private void fill(Database database, People people) {
+    private void fill(Database database, People people, CompletableFuture<BeamPhysics> physics) {
         try {
             var files = new DepartmentFolder(data);
             var reading = CompletableFuture.supplyAsync(files::rooms);
-            var physics = CompletableFuture.supplyAsync(BeamPhysics::load);
             var now = database.clock().instant();
             var before = DemoHistory.daysBefore(now, ACCOUNTS_SINCE_DAYS);
             var byName = addPeople(Application.people(settings, database.at(before)), files.people());

@@ -76,8 +76,7 @@ final class DemoHistory {
 
     /** Does it all; acts of one day in the order in which they were added. */
     void tell() {
-        acts.stream()
-                .sorted(Comparator.comparingInt(Told::daysAgo).reversed())
-                .forEach(told -> told.act().run());
+        acts.stream().sorted(Comparator.comparingInt(Told::daysAgo).reversed()).forEach(told -> told.act()
+                .run());
     }
 }

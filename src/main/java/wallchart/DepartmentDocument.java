@@ -39,7 +39,8 @@ final class DepartmentDocument {
     record Changes(List<ChangePart> changes) {}
 
     /** One change. */
-    record ChangePart(String room, String title, String reason, String kind, List<RowPart> rows, List<StepPart> steps) {}
+    record ChangePart(
+            String room, String title, String reason, String kind, List<RowPart> rows, List<StepPart> steps) {}
 
     /** A row by its key, and the fields that are to be other than they are. */
     record RowPart(String row, Map<String, String> set) {}
