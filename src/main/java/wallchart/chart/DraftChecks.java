@@ -1,5 +1,6 @@
 package wallchart.chart;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -11,6 +12,9 @@ import wallchart.audit.Reasons;
 final class DraftChecks {
 
     private static final int LEAST_REASON = 10;
+
+    /** A slip of the year must not put a chart off for a decade. Common practice, no source. */
+    private static final Duration FARTHEST_AHEAD = Duration.ofDays(366);
 
     private DraftChecks() {}
 
@@ -26,12 +30,13 @@ final class DraftChecks {
                     "inForceFrom",
                     from + " is past, it is " + now + " now: leave it out, or name a later instant");
         }
-        newest.filter(head -> from.isBefore(head.inForceFrom()))
-                .ifPresent(head -> add(
-                        findings,
-                        "inForceFrom",
-                        from + " lies before version " + head.number() + " comes into force, " + head.inForceFrom()
-                                + ": name that instant or a later one"));
+        if (from.isAfter(now.plus(FARTHEST_AHEAD))) {
+            add(
+                    findings,
+                    "inForceFrom",
+                    from + " lies more than " + FARTHEST_AHEAD.toDays() + " days ahead: name an earlier instant");
+        }
+        newest.filter(head -> head.inForceFrom().isAfter(now)).ifPresent(head -> findings.add(overtaking(head, from)));
         if (draft.reviewDue().isBefore(from.atOffset(ZoneOffset.UTC).toLocalDate())) {
             add(
                     findings,
@@ -39,6 +44,17 @@ final class DraftChecks {
                     draft.reviewDue() + " lies before the version comes into force, " + from + ": name a later day");
         }
         return findings;
+    }
+
+    /** A version that waits for its instant is no obstacle: what is urgent must not wait for it. */
+    private static Finding overtaking(VersionHead head, Instant from) {
+        var waiting = "version " + head.number() + ", signed to come into force at " + head.inForceFrom();
+        return Finding.caution(
+                "",
+                "inForceFrom",
+                from.isBefore(head.inForceFrom())
+                        ? waiting + ", will never answer: what it changed comes into force with this one, at " + from
+                        : waiting + ", answers until this one does");
     }
 
     private static void checkText(List<Finding> findings, String field, String text, int least, int most) {

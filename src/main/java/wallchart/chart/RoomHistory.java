@@ -10,7 +10,10 @@ import java.util.function.Function;
 /**
  * The versions of one room's chart: all heads, and in full what answers now or will answer later. Immutable.
  *
- * @param heads oldest first, so in force from ascending instants
+ * <p>Of the versions that have come into force, the one with the highest number answers: one that was overtaken before its instant
+ * never does.
+ *
+ * @param heads oldest first
  * @param answering newest first
  */
 record RoomHistory(List<VersionHead> heads, List<ChartVersion> answering) {

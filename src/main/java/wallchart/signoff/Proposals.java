@@ -2,6 +2,7 @@ package wallchart.signoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wallchart.chart.ChartCheck;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartRules;
@@ -36,7 +37,7 @@ final class Proposals {
         var proposal = of(tx, change);
         var room = room(tx, change);
         return new Assessment(
-                proposal, findings(proposal, room), impacts.of(room, proposal.before(), proposal.after()));
+                proposal, findings(tx, proposal, room), impacts.of(room, proposal.before(), proposal.after()));
     }
 
     Proposal of(ReadTx tx, Change change) {
@@ -92,15 +93,28 @@ final class Proposals {
                         + change.head().room() + " of change " + change.id() + " has no equipment; restore a backup"));
     }
 
-    private List<Finding> findings(Proposal proposal, Room room) {
+    private List<Finding> findings(ReadTx tx, Proposal proposal, Room room) {
         var findings = new ArrayList<Finding>();
         proposal.conflicts().forEach(key -> findings.add(Finding.blocking(key, "", moved(proposal))));
         if (proposal.before().equals(proposal.after())) {
             findings.add(Finding.blocking(
                     "", "", "nothing differs from version " + proposal.onVersion() + ": edit a row, or withdraw"));
         }
+        findWaiting(tx, proposal).ifPresent(findings::add);
         findings.addAll(ChartCheck.check(proposal.after(), room, rules));
         return List.copyOf(findings);
+    }
+
+    /** Whoever signs should know that they sign on top of a version that does not answer yet. */
+    private Optional<Finding> findWaiting(ReadTx tx, Proposal proposal) {
+        return charts.version(tx, proposal.change().head().room(), proposal.onVersion())
+                .map(ChartVersion::head)
+                .filter(head -> head.inForceFrom().isAfter(tx.at()))
+                .map(head -> Finding.caution(
+                        "",
+                        "",
+                        "version " + head.number() + " is signed to come into force at " + head.inForceFrom()
+                                + ": its rows come into force with this change where that is sooner"));
     }
 
     private static String moved(Proposal proposal) {

@@ -84,7 +84,7 @@ class ChartsTest extends OnEveryDatabase {
     }
 
     @Test
-    void a_version_comes_into_force_at_its_instant_and_never_before_the_one_before_it() {
+    void a_version_comes_into_force_at_its_instant_and_not_before() {
         var now = Instant.parse(START);
         var first = aChart().withBand(18, 24).content();
         var second = aChart().withBand(18, 25).content();
@@ -97,8 +97,36 @@ class ChartsTest extends OnEveryDatabase {
         assertThat(number(charts, later.minusNanos(1))).isEqualTo(1);
         assertThat(number(charts, later)).isEqualTo(2);
         assertThat(number(elsewhere(), later)).isEqualTo(2);
-        assertRefused(draft(2, first, Optional.of(later.minusSeconds(1))), "before version 2 comes into force");
-        assertThat(charts.publish(lead, draft(2, first, Optional.of(later)))).isInstanceOf(Published.class);
+        assertRefused(draft(2, first, Optional.of(now.plus(Duration.ofDays(400)))), "more than 366 days ahead");
+    }
+
+    @Test
+    void what_is_urgent_does_not_wait_for_a_version_that_is_scheduled_and_that_one_never_answers() {
+        var now = Instant.parse(START);
+        var scheduled = now.plus(Duration.ofDays(7));
+        published(0, aChart().withBand(18, 24).content());
+        charts.publish(lead, draft(1, aChart().withBand(18, 25).content(), Optional.of(scheduled)));
+        var urgent = (Published)
+                charts.publish(lead, draft(2, aChart().withBand(18, 26).content(), Optional.empty()));
+        assertThat(urgent.cautions())
+                .extracting(Finding::reason)
+                .anyMatch(reason -> reason.contains("version 2") && reason.contains("will never answer"));
+        for (var at : List.of(now, scheduled.minusNanos(1), scheduled, scheduled.plus(Duration.ofDays(900)))) {
+            assertThat(number(charts, at)).isEqualTo(3);
+            assertThat(number(elsewhere(), at)).isEqualTo(3);
+        }
+    }
+
+    @Test
+    void a_version_scheduled_behind_another_follows_it() {
+        var now = Instant.parse(START);
+        published(0, aChart().withBand(18, 24).content());
+        var soon = now.plus(Duration.ofDays(2));
+        var later = now.plus(Duration.ofDays(9));
+        charts.publish(lead, draft(1, aChart().withBand(18, 25).content(), Optional.of(soon)));
+        charts.publish(lead, draft(2, aChart().withBand(18, 26).content(), Optional.of(later)));
+        assertThat(number(charts, soon.minusNanos(1))).isEqualTo(1);
+        assertThat(number(charts, soon)).isEqualTo(2);
         assertThat(number(charts, later)).isEqualTo(3);
     }
 

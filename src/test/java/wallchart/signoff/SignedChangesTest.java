@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import wallchart.chart.Finding;
 import wallchart.signoff.Change.Signed;
 import wallchart.signoff.Outcome.Kind;
 
@@ -70,6 +71,10 @@ class SignedChangesTest extends OnADesk {
                 Optional.empty()));
         assertThat(inForce(monday.minusMillis(1))).isEqualTo(1);
         assertThat(inForce(monday)).isEqualTo(2);
+        var next = department.put(department.opened(2), row(18, 24).withMAs("27"));
+        assertThat(desk.assessment(next.id()).orElseThrow().findings())
+                .extracting(Finding::reason)
+                .anyMatch(reason -> reason.contains("version 2 is signed to come into force at " + monday));
     }
 
     @Test
