@@ -9,6 +9,9 @@ import wallchart.store.Tx;
 /** The table of changes. */
 final class ChangeStore {
 
+    /** The unique constraint by which a version comes of one change only. */
+    static final String VERSION_TAKEN = "chart_change_version_once";
+
     private static final String SELECT = "SELECT id, room, title, reason, base_version, kind, reverts_to, author,"
             + " author_name, opened_at, revision, state, submitted_at, concurred_by, concurred_name, concurred_at,"
             + " concurred_impact, concurred_on, decided_by, decided_name, decided_at, decided_reason, signed_version,"

@@ -7,6 +7,8 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 import wallchart.chart.Charts;
 import wallchart.chart.Draft;
 import wallchart.chart.Publication;
@@ -27,6 +29,9 @@ final class Signing {
 
     private static final int MOST_ATTEMPTS = 5;
 
+    /** The rules that refuse a version's number to the second who wants it. */
+    private static final Set<String> TAKEN = Set.of(Charts.NUMBER_TAKEN, ChangeStore.VERSION_TAKEN);
+
     private final Charts charts;
     private final Steps steps;
     private final Proposals proposals;
@@ -44,9 +49,17 @@ final class Signing {
             String meaning, Optional<Instant> inForceFrom, String impactDigest, Optional<LocalDate> reviewDue) {}
 
     Outcome sign(Actor by, long id, int expected, Statement statement) {
+        var outcome = untilNoRival(() -> steps.on(by, id, expected, (tx, change) -> sign(tx, change, statement)));
+        if (outcome instanceof Outcome.Done done) {
+            charts.refresh(done.change().head().room());
+        }
+        return outcome;
+    }
+
+    private static Outcome untilNoRival(Supplier<Outcome> signature) {
         for (int attempt = 1; ; attempt++) {
             try {
-                return refreshed(steps.on(by, id, expected, (tx, change) -> sign(tx, change, statement)));
+                return signature.get();
             } catch (StoreException rival) {
                 if (!isRival(rival) || attempt == MOST_ATTEMPTS) {
                     throw rival;
@@ -57,15 +70,7 @@ final class Signing {
 
     private static boolean isRival(StoreException failed) {
         return failed.kind() == StoreException.Kind.CONFLICT
-                || failed instanceof ConstraintViolated refused
-                        && refused.constraint().equals(Charts.NUMBER_TAKEN);
-    }
-
-    private Outcome refreshed(Outcome outcome) {
-        if (outcome instanceof Outcome.Done done) {
-            charts.refresh(done.change().head().room());
-        }
-        return outcome;
+                || failed instanceof ConstraintViolated refused && TAKEN.contains(refused.constraint());
     }
 
     private Outcome sign(Tx tx, Change change, Statement statement) {
