@@ -42,6 +42,9 @@ class ChangesWebTest {
         int base = calls.newest();
         var opened = calls.open(Role.RADIOGRAPHER);
         opened.then().statusCode(201).body("state", equalTo("drafting")).body("baseVersion", equalTo(base));
+        assertThat(opened.<Integer>path("author.personId"))
+                .isEqualTo(
+                        SERVICE.person(Role.RADIOGRAPHER).get("/api/v1/session").path("personId"));
         assertThat(opened.header("Location")).isEqualTo(ChangeCalls.address(opened));
         assertThat(opened.header("ETag")).isEqualTo("\"change-" + opened.path("id") + "-1\"");
 
