@@ -45,20 +45,23 @@ public final class Application implements AutoCloseable {
      * @throws RuntimeException with one line for people if it cannot; the database is closed then
      */
     public static Application start(Settings settings, Database database, Path ledgerFolder, Clock clock) {
+        var physics = CompletableFuture.supplyAsync(BeamPhysics::load); // while the charts are read
+        return start(settings, database, ledgerFolder, clock, physics);
+    }
+
+    /** The same with a beam model that somebody has begun to read already. */
+    static Application start(
+            Settings settings,
+            Database database,
+            Path ledgerFolder,
+            Clock clock,
+            CompletableFuture<BeamPhysics> physics) {
         try {
-            var physics = CompletableFuture.supplyAsync(BeamPhysics::load); // while the charts are read
             var rooms = new Rooms(database);
             var charts = new Charts(database, rooms, settings.chartRules());
             var people = people(settings, database);
             var technique = new TechniqueRules(physics.join(), settings.referenceLevels());
-            var impacts = new ImpactCalculation(physics.join(), ReviewLimits.DEFAULTS);
-            var desk = new SignoffDesk(
-                    database,
-                    rooms,
-                    charts,
-                    settings.chartRules(),
-                    impacts,
-                    Period.ofMonths(settings.chart().reviewAfterMonths()));
+            var desk = desk(settings, database, rooms, charts, physics.join());
             var checkpoints = new Checkpoints(ledgerFolder);
             var audit = new AuditTrail(database, checkpoints, List.of(Charts.records(), Rooms.records()));
             var services = new Services(rooms, charts, people, technique, desk, audit, clock);
@@ -79,6 +82,16 @@ public final class Application implements AutoCloseable {
                         settings.session().absolute(),
                         standard.wrongPasswords(),
                         standard.window()));
+    }
+
+    static SignoffDesk desk(Settings settings, Database database, Rooms rooms, Charts charts, BeamPhysics physics) {
+        return new SignoffDesk(
+                database,
+                rooms,
+                charts,
+                settings.chartRules(),
+                new ImpactCalculation(physics, ReviewLimits.DEFAULTS),
+                Period.ofMonths(settings.chart().reviewAfterMonths()));
     }
 
     private static WebSettings webSettings(Settings settings) {

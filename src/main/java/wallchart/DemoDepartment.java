@@ -13,6 +13,7 @@ import wallchart.people.People;
 import wallchart.people.Person;
 import wallchart.people.Registration;
 import wallchart.people.Role;
+import wallchart.physics.BeamPhysics;
 import wallchart.store.Actor;
 import wallchart.store.Database;
 import wallchart.store.DatabaseSettings;
@@ -71,13 +72,14 @@ final class DemoDepartment {
         if (!keep) {
             removeOldDatabase();
         }
+        var physics = CompletableFuture.supplyAsync(BeamPhysics::load);
         var url = "jdbc:h2:file:" + folder.toAbsolutePath().resolve(FILE_NAME);
         var database = Database.open(new DatabaseSettings(url, OWNER, OWNER, POOL_SIZE), Mode.DEMO, clock);
         var people = Application.people(settings, database);
         if (people.list().isEmpty()) {
-            fill(database, people);
+            fill(database, people, physics);
         }
-        return Application.start(settings, database, folder.resolve(LEDGER), clock);
+        return Application.start(settings, database, folder.resolve(LEDGER), clock, physics);
     }
 
     private void makeFolder() {
@@ -99,14 +101,20 @@ final class DemoDepartment {
         }
     }
 
-    private void fill(Database database, People people) {
+    private void fill(Database database, People people, CompletableFuture<BeamPhysics> physics) {
         try {
-            var reading = CompletableFuture.supplyAsync(() -> new DepartmentFolder(data).rooms());
-            var before = DepartmentLoader.daysBefore(database.clock().instant(), ACCOUNTS_SINCE_DAYS);
-            var byName =
-                    addPeople(Application.people(settings, database.at(before)), new DepartmentFolder(data).people());
+            var files = new DepartmentFolder(data);
+            var reading = CompletableFuture.supplyAsync(files::rooms);
+            var now = database.clock().instant();
+            var before = DemoHistory.daysBefore(now, ACCOUNTS_SINCE_DAYS);
+            var byName = addPeople(Application.people(settings, database.at(before)), files.people());
+            var loader = new DepartmentLoader(database, settings.chartRules(), line -> {});
             var rooms = reading.join();
-            new DepartmentLoader(database, settings.chartRules(), line -> {}).loadHistory(rooms, byName);
+            var desk = Application.desk(settings, database, loader.rooms(), loader.charts(), physics.join());
+            new DemoHistory(now, loader, byName)
+                    .with(rooms)
+                    .with(new DemoChanges(desk, files.changes()))
+                    .tell();
             rooms.forEach(room -> people.issueDemonstrationToken(BY, room.room()));
         } catch (RuntimeException failed) {
             database.close();

@@ -1,6 +1,8 @@
 package wallchart;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import java.util.Map;
 
 /** The small files of a department folder, as people write them; anything may be missing (null). */
 final class DepartmentDocument {
@@ -32,4 +34,31 @@ final class DepartmentDocument {
             String signedBy,
             Integer daysAgo,
             Integer reviewAfterDays) {}
+
+    /** {@code changes.yaml}: demo only: what was done to the charts later, through the desk. */
+    record Changes(List<ChangePart> changes) {}
+
+    /** One change. */
+    record ChangePart(
+            String room, String title, String reason, String kind, List<RowPart> rows, List<StepPart> steps) {}
+
+    /** A row by its key, and the fields that are to be other than they are. */
+    record RowPart(String row, Map<String, String> set) {}
+
+    /**
+     * One step.
+     *
+     * @param act {@code open}, {@code submit}, {@code return}, {@code decline}, {@code concur} or {@code sign}
+     * @param by who takes it
+     * @param words why it is returned or declined, what the signature means
+     * @param inForceInDays days from signing to coming into force
+     * @param rows further edits before the step
+     */
+    record StepPart(
+            @JsonProperty("do") String act,
+            String by,
+            Integer daysAgo,
+            String words,
+            Integer inForceInDays,
+            List<RowPart> rows) {}
 }

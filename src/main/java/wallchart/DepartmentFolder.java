@@ -57,6 +57,12 @@ final class DepartmentFolder {
         return Files.exists(file) ? read(file, DepartmentDocument.People.class).people() : List.of();
     }
 
+    /** The demo's later changes; empty where the folder names none. */
+    List<DepartmentDocument.ChangePart> changes() {
+        var file = folder.resolve("changes.yaml");
+        return Files.exists(file) ? read(file, DepartmentDocument.Changes.class).changes() : List.of();
+    }
+
     private static RoomFiles room(Path entry) throws IOException {
         var equipment = read(entry.resolve("equipment.yaml"), EquipmentDocument.class);
         var chart = entry.resolve("chart.yaml");

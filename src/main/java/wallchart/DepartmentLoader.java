@@ -1,16 +1,11 @@
 package wallchart;
 
 import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import wallchart.DepartmentFolder.RoomFiles;
 import wallchart.DepartmentFolder.VersionFiles;
 import wallchart.Refusals.Refused;
@@ -47,6 +42,14 @@ final class DepartmentLoader {
         this.say = say;
     }
 
+    Rooms rooms() {
+        return rooms;
+    }
+
+    Charts charts() {
+        return charts;
+    }
+
     /**
      * Loads rooms as of now, every version signed by one person. Where the latest published version says what one of a room's
      * files says, that file and those before it are left out: loading again never brings an old chart back.
@@ -62,41 +65,7 @@ final class DepartmentLoader {
         }
     }
 
-    /** Loads rooms with the history that their files tell: each version signed so many days ago by the person it names. */
-    void loadHistory(List<RoomFiles> department, Map<String, Person> people) {
-        requireReadable(department);
-        var now = clock.instant();
-        department.stream()
-                .flatMap(files -> acts(files, now, people))
-                .sorted(Comparator.comparingInt(Told::daysAgo).reversed())
-                .forEach(told -> told.act().run());
-    }
-
-    /** One act of a history; acts are done in the order in which they are said to have happened, as the ledger wants it. */
-    private record Told(int daysAgo, Runnable act) {}
-
-    private Stream<Told> acts(RoomFiles files, Instant now, Map<String, Person> people) {
-        int installed = 1
-                + files.versions().stream()
-                        .mapToInt(version -> version.version().daysAgo())
-                        .max()
-                        .orElse(0);
-        var installation = new Told(installed, () -> install(daysBefore(now, installed), files, Actor.system("demo")));
-        var versions = files.versions().stream().map(version -> {
-            var part = version.version();
-            var then = daysBefore(now, part.daysAgo());
-            var reviewDue = LocalDate.ofInstant(then.instant(), ZoneOffset.UTC).plusDays(part.reviewAfterDays());
-            var signer = people.get(part.signedBy()).asActor();
-            return new Told(part.daysAgo(), () -> publish(then, files, version, signer, reviewDue));
-        });
-        return Stream.concat(Stream.of(installation), versions);
-    }
-
-    static Clock daysBefore(Instant now, int days) {
-        return Clock.fixed(now.minus(Duration.ofDays(days)), ZoneOffset.UTC);
-    }
-
-    private void install(Clock then, RoomFiles files, Actor by) {
+    void install(Clock then, RoomFiles files, Actor by) {
         var installation = rooms.at(then).install(by, files.equipment());
         if (installation instanceof Installation.Refused refused) {
             throw new Refused("equipment of room " + files.room() + ": "
@@ -105,7 +74,7 @@ final class DepartmentLoader {
         say.accept("room " + files.room() + ": equipment installed");
     }
 
-    private void publish(Clock then, RoomFiles files, VersionFiles version, Actor by, LocalDate reviewDue) {
+    void publish(Clock then, RoomFiles files, VersionFiles version, Actor by, LocalDate reviewDue) {
         var part = version.version();
         var draft = new Draft(
                 files.room(),
@@ -139,7 +108,7 @@ final class DepartmentLoader {
     }
 
     /** Before anything is written: a file of which a row could not be read might look like one published long ago. */
-    private static void requireReadable(List<RoomFiles> department) {
+    static void requireReadable(List<RoomFiles> department) {
         department.forEach(files -> files.versions().forEach(DepartmentLoader::requireReadable));
     }
 

@@ -102,6 +102,11 @@ public final class Charts {
                                 .orElseGet(() -> publishing.version(tx, head)))));
     }
 
+    /** Reads a room's heads anew after {@link #publish(Tx, Draft, Map)} was kept; the version it wrote is not read again. */
+    public void refresh(ChartVersion written) {
+        refresh(written.head().room(), Optional.of(written));
+    }
+
     /** Publishes the next version of a room's chart, signed by {@code by}. */
     public Publication publish(Actor by, Draft draft) {
         return publish(by, draft, (tx, version) -> {});
@@ -131,7 +136,7 @@ public final class Charts {
 
     /**
      * Publishes inside a business act that does more, such as signing a change. Where that act is kept, call {@link
-     * #refresh(String)} after it; a rival's victory is thrown as {@link ConstraintViolated} of {@link #NUMBER_TAKEN}.
+     * #refresh(ChartVersion)} after it; a rival's victory is thrown as {@link ConstraintViolated} of {@link #NUMBER_TAKEN}.
      *
      * @param evidence what led to the signature, for the event's details
      */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import wallchart.chart.ChartVersion;
 import wallchart.chart.Charts;
 import wallchart.chart.Draft;
 import wallchart.chart.Publication;
@@ -22,7 +23,7 @@ import wallchart.store.StoreException;
 import wallchart.store.Tx;
 
 /**
- * The signature: change and version are one transaction. Where two changes of a room are signed at once, the second finds the version's
+ * One signature: change and version are one transaction. Where two changes of a room are signed at once, the second finds the version's
  * number taken and is tried again on top of the first, as if it had come later.
  */
 final class Signing {
@@ -36,22 +37,25 @@ final class Signing {
     private final Steps steps;
     private final Proposals proposals;
     private final Period reviewAfter;
+    private final Statement statement;
+    private ChartVersion written;
 
-    Signing(Charts charts, Steps steps, Proposals proposals, Period reviewAfter) {
+    Signing(Charts charts, Steps steps, Proposals proposals, Period reviewAfter, Statement statement) {
         this.charts = charts;
         this.steps = steps;
         this.proposals = proposals;
         this.reviewAfter = reviewAfter;
+        this.statement = statement;
     }
 
     /** What a signer states. */
     record Statement(
             String meaning, Optional<Instant> inForceFrom, String impactDigest, Optional<LocalDate> reviewDue) {}
 
-    Outcome sign(Actor by, long id, int expected, Statement statement) {
-        var outcome = untilNoRival(() -> steps.on(by, id, expected, (tx, change) -> sign(tx, change, statement)));
-        if (outcome instanceof Outcome.Done done) {
-            charts.refresh(done.change().head().room());
+    Outcome sign(Actor by, long id, int expected) {
+        var outcome = untilNoRival(() -> steps.on(by, id, expected, (tx, change) -> sign(tx, change)));
+        if (outcome instanceof Outcome.Done) {
+            charts.refresh(written);
         }
         return outcome;
     }
@@ -73,7 +77,7 @@ final class Signing {
                 || failed instanceof ConstraintViolated refused && TAKEN.contains(refused.constraint());
     }
 
-    private Outcome sign(Tx tx, Change change, Statement statement) {
+    private Outcome sign(Tx tx, Change change) {
         var refused = Reviewers.refusal(tx.by(), change, List.of(Role.LEAD), "signed");
         if (refused.isPresent()) {
             return refused.get();
@@ -82,10 +86,10 @@ final class Signing {
             return Outcome.wrongState(change, "signed");
         }
         var words = new Words().meaning(statement.meaning());
-        return words.problems().isEmpty() ? sign(tx, submitted, statement) : Outcome.unreadable(words.problems());
+        return words.problems().isEmpty() ? sign(tx, submitted) : Outcome.unreadable(words.problems());
     }
 
-    private Outcome sign(Tx tx, Submitted change, Statement statement) {
+    private Outcome sign(Tx tx, Submitted change) {
         var assessment = proposals.assess(tx, change);
         if (!assessment.proposal().conflicts().isEmpty()) {
             return returnedForConflicts(tx, change, assessment.proposal());
@@ -105,10 +109,10 @@ final class Signing {
         boolean fast = change.head().kind() == ChangeKind.FAST_TRACK;
         return assessment.impact().needsPhysicist() && concurrence.isEmpty() && !fast
                 ? Outcome.concurrenceNeeded(change)
-                : write(tx, change, statement, assessment, fast && concurrence.isEmpty());
+                : write(tx, change, assessment, fast && concurrence.isEmpty());
     }
 
-    private Outcome write(Tx tx, Submitted change, Statement statement, Assessment assessment, boolean reviewedLater) {
+    private Outcome write(Tx tx, Submitted change, Assessment assessment, boolean reviewedLater) {
         var proposal = assessment.proposal();
         var signature =
                 new Decision(steps.signatory(tx), tx.at(), statement.meaning().strip());
@@ -118,10 +122,10 @@ final class Signing {
         var signed = change.signed(proposal.onVersion() + 1, signature, review);
         steps.replace(tx, signed);
         var evidence = ChangeEvents.evidence(signed, proposal.edits(), proposal, assessment.impact());
-        return published(charts.publish(tx, draft(tx, signed, proposal, statement), evidence), signed);
+        return published(charts.publish(tx, draft(tx, signed, proposal), evidence), signed);
     }
 
-    private Draft draft(Tx tx, Signed signed, Proposal proposal, Statement statement) {
+    private Draft draft(Tx tx, Signed signed, Proposal proposal) {
         var from = statement.inForceFrom().orElse(tx.at());
         var due = statement
                 .reviewDue()
@@ -139,8 +143,9 @@ final class Signing {
     }
 
     /** Where it is not published, nothing of the signature is kept. */
-    private static Outcome published(Publication publication, Signed signed) {
-        if (publication instanceof Publication.Published) {
+    private Outcome published(Publication publication, Signed signed) {
+        if (publication instanceof Publication.Published published) {
+            written = published.version();
             return new Outcome.Done(signed);
         }
         if (publication instanceof Publication.Refused refused) {

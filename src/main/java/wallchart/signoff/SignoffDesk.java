@@ -28,7 +28,7 @@ public final class SignoffDesk {
     private final Openings openings;
     private final Editing editing;
     private final Decisions decisions;
-    private final Signing signing;
+    private final Steps steps;
     private final ChangeStore changes = new ChangeStore();
 
     /**
@@ -47,7 +47,7 @@ public final class SignoffDesk {
     }
 
     private SignoffDesk(Database database, Rooms rooms, Charts charts, Proposals proposals, Period reviewAfter) {
-        var steps = new Steps(database, charts);
+        this.steps = new Steps(database, charts);
         this.database = database;
         this.rooms = rooms;
         this.charts = charts;
@@ -56,7 +56,6 @@ public final class SignoffDesk {
         this.openings = new Openings(rooms, charts, steps);
         this.editing = new Editing(steps, proposals);
         this.decisions = new Decisions(steps, proposals);
-        this.signing = new Signing(charts, steps, proposals, reviewAfter);
     }
 
     /** The same desk at the instants of another clock: for a history that is told afterwards. */
@@ -76,6 +75,11 @@ public final class SignoffDesk {
     /** Prepares, in one step, the change that brings a version back as it was. */
     public Outcome revertTo(Actor by, String room, int version, String reason) {
         return openings.revertTo(by, room, version, reason);
+    }
+
+    /** Number of the newest version of a room's chart, in force or not yet; 0 where there is none. */
+    public int newest(String room) {
+        return database.read(tx -> charts.newest(tx, room));
     }
 
     /** The change of that number. */
@@ -182,8 +186,8 @@ public final class SignoffDesk {
             Optional<Instant> inForceFrom,
             String impactDigest,
             Optional<LocalDate> reviewDue) {
-        return signing.sign(
-                by, id, expectedRevision, new Signing.Statement(meaning, inForceFrom, impactDigest, reviewDue));
+        var statement = new Signing.Statement(meaning, inForceFrom, impactDigest, reviewDue);
+        return new Signing(charts, steps, proposals, reviewAfter, statement).sign(by, id, expectedRevision);
     }
 
     /** Signed fast-track changes with a second review, the earliest due first; only those still open, or all. */
