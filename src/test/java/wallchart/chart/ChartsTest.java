@@ -10,6 +10,7 @@ import static wallchart.chart.PublishingFixtures.draft;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
