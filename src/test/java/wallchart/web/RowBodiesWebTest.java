@@ -1,7 +1,11 @@
 package wallchart.web;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasSize;
 
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.restassured.response.Response;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
@@ -40,6 +44,13 @@ class RowBodiesWebTest {
                 "/kV | {'kV':[63]}",
                 "/kV | {'kV':{'set':63}}",
                 "/kv | {'kv':63}",
+                "/bandCm | {'bandCm':[10]}",
+                "/bandCm | {'bandCm':[10,13,16]}",
+                "/bandFromCm | {'bandCm':[10,13],'bandFromCm':10}",
+                "/bandCm | {'bandFromCm':10,'bandCm':[10,13]}",
+                "/aec | {'aec':{'chambers':[1]}}",
+                "/aec | {'aec':{'chamber':['left']}}",
+                "/key | {'key':'KNEE/ap/adult/table-bucky/1-2'}",
                 "/a~1b~0c | {'a/b~c':63}",
                 "/notes | {'notes':'\\u0000'}",
                 "/notes | {'notes':'\\udc00 alone'}",
@@ -55,6 +66,27 @@ class RowBodiesWebTest {
         var answer =
                 calls.by(Role.RADIOGRAPHER, opened).body(json(body)).put(ChangeCalls.row(opened, ChangeCalls.KNEE));
         assertWrongMember(answer, pointer);
+    }
+
+    /** Every row of the chart, manual and automatic, as it is answered: sent back, it is no edit. */
+    @Test
+    void a_row_is_sent_back_as_it_was_read() throws Exception {
+        var opened = calls.open(Role.RADIOGRAPHER);
+        var version = SERVICE.person(Role.RADIOGRAPHER).get("/api/v1/charts/r1/versions/" + calls.newest() + "/rows");
+        var rows = new ObjectMapper()
+                .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+                .readTree(version.asString())
+                .get("rows");
+        assertThat(rows).anyMatch(row -> row.get("aec").isObject()).anyMatch(row -> row.get("aec")
+                .isNull());
+        for (var row : rows) {
+            calls.by(Role.RADIOGRAPHER, opened)
+                    .body(row.toString())
+                    .put(ChangeCalls.row(opened, row.get("key").asText()))
+                    .then()
+                    .statusCode(200)
+                    .body("edits", hasSize(0));
+        }
     }
 
     @ParameterizedTest

@@ -34,11 +34,16 @@ public final class EditBodies {
      */
     public static Map<String, String> row(Context ctx, RowKey key) {
         WrittenFields body = Bodies.readJson(ctx, ROW);
+        var written = new LinkedHashMap<>(body.texts());
         var members = new Members();
-        check(members, "", body, RowFields.NAMES);
+        var named = written.remove("key");
+        if (named != null && !named.equals(key.toString())) {
+            members.wrong("/key", "is another than the address's: leave it out; the row moves by its other members");
+        }
+        check(members, "", new WrittenFields(written), RowFields.NAMES);
         members.refuseMistakes();
         var fields = new LinkedHashMap<>(texts(key));
-        fields.putAll(body.texts());
+        fields.putAll(written);
         return fields;
     }
 
