@@ -1,15 +1,14 @@
 package wallchart.audit;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 import wallchart.audit.Verification.Doubtful;
 import wallchart.audit.Verification.Sound;
@@ -77,8 +76,8 @@ public final class LedgerCheck {
         private final ReadTx tx;
         private final Chain chain;
         private final Deque<Checkpoint> ahead;
-        private final Map<String, RecordCheck> byAction = new HashMap<>();
-        private final Map<RecordCheck, Set<String>> seen = new HashMap<>();
+        private final List<RecordWalk> walks = new ArrayList<>();
+        private final Map<String, List<RecordWalk>> byAction = new HashMap<>();
         private final boolean whole;
         private Optional<Checkpoint> passed = Optional.empty();
         private Optional<Doubtful> found = Optional.empty();
@@ -89,8 +88,10 @@ public final class LedgerCheck {
             this.ahead = new ArrayDeque<>(checkpoints);
             this.whole = from.isEmpty();
             records.forEach(record -> {
-                byAction.put(record.action(), record);
-                seen.put(record, new HashSet<>());
+                var walk = record.begin(tx);
+                walks.add(walk);
+                record.actions().forEach(action -> byAction.computeIfAbsent(action, first -> new ArrayList<>())
+                        .add(walk));
             });
             if (!whole) {
                 passed = Optional.of(ahead.pop());
@@ -121,16 +122,9 @@ public final class LedgerCheck {
         }
 
         private Optional<Doubtful> record(Event event) {
-            var record = byAction.get(event.action());
-            if (record == null) {
-                return Optional.empty();
-            }
-            if (!seen.get(record).add(event.object())) {
-                return Optional.of(new Doubtful(
-                        event.seq(),
-                        "event " + event.seq() + " is a second " + event.action() + " of " + event.object()));
-            }
-            return told(() -> record.difference(tx, event))
+            return byAction.getOrDefault(event.action(), List.of()).stream()
+                    .flatMap(walk -> told(() -> walk.difference(event)).stream())
+                    .findFirst()
                     .map(what -> new Doubtful(event.seq(), "event " + event.seq() + " and its record differ: " + what));
         }
 
@@ -153,8 +147,8 @@ public final class LedgerCheck {
                         "the ledger holds rows that are no events: " + rows.count(tx) + " rows, " + chain.seq()
                                 + " events"));
             }
-            return seen.entrySet().stream()
-                    .flatMap(entry -> told(() -> entry.getKey().unrecorded(tx, entry.getValue())).stream())
+            return walks.stream()
+                    .flatMap(walk -> told(walk::unrecorded).stream())
                     .findFirst()
                     .map(what -> new Doubtful(0, what));
         }

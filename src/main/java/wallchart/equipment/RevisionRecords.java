@@ -3,11 +3,11 @@ package wallchart.equipment;
 import java.util.Optional;
 import java.util.Set;
 import wallchart.audit.Event;
-import wallchart.audit.RecordCheck;
+import wallchart.audit.OneEventEach;
 import wallchart.store.ReadTx;
 
 /** Holds every stored state of a room's equipment against the event of its installation, and its document against its digest. */
-final class RevisionRecords implements RecordCheck {
+final class RevisionRecords implements OneEventEach {
 
     private final EquipmentStore store = new EquipmentStore();
 

@@ -35,6 +35,7 @@ class VersionRecordsTest {
             UPDATE chart_version SET review_due = review_due + INTERVAL '1' DAY | another reviewDue
             UPDATE chart_row SET notes = 'x'              | rows that do not match
             UPDATE chart_row SET kv = kv + 0.1            | rows that do not match
+            UPDATE chart_row SET ordinal = ordinal + 1    | such as an id or an order number
             UPDATE chart_row SET orientation = 'sideways' | cannot be read
             UPDATE equipment_revision SET installed_by = 'x' | another installedBy
             UPDATE equipment_revision SET in_force_from = in_force_from - INTERVAL '1' DAY | another inForceFrom
