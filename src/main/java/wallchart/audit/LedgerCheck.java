@@ -7,12 +7,12 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.Supplier;
 import wallchart.audit.Verification.Doubtful;
 import wallchart.audit.Verification.Sound;
 import wallchart.store.ReadTx;
+import wallchart.store.StoreException;
 
 /**
  * Derives the chain of events anew from the rows, and holds it against the checkpoints and against the records it speaks of.
@@ -73,6 +73,8 @@ public final class LedgerCheck {
     /** One check from some event on. */
     private final class Walk {
 
+        private static final String RECORD = "the record";
+
         private final ReadTx tx;
         private final Chain chain;
         private final Deque<Checkpoint> ahead;
@@ -99,13 +101,19 @@ public final class LedgerCheck {
         }
 
         Verification run() {
+            var unreadable = told("event " + (chain.seq() + 1) + " or one after it", this::walk);
+            return found.or(() -> unreadable.map(what -> new Doubtful(chain.seq() + 1, what)))
+                    .or(this::end)
+                    .<Verification>map(doubt -> doubt)
+                    .orElseGet(() -> new Sound(chain.seq(), chain.head(), passed, chain.notes()));
+        }
+
+        private Optional<String> walk() {
             rows.walk(tx, chain.seq(), event -> {
                 found = take(event);
                 return found.isEmpty();
             });
-            return found.or(this::end)
-                    .<Verification>map(doubt -> doubt)
-                    .orElseGet(() -> new Sound(chain.seq(), chain.head(), passed, chain.notes()));
+            return Optional.empty();
         }
 
         private Optional<Doubtful> take(Event event) {
@@ -123,17 +131,20 @@ public final class LedgerCheck {
 
         private Optional<Doubtful> record(Event event) {
             return byAction.getOrDefault(event.action(), List.of()).stream()
-                    .flatMap(walk -> told(() -> walk.difference(event)).stream())
+                    .flatMap(walk -> told(RECORD, () -> walk.difference(event)).stream())
                     .findFirst()
                     .map(what -> new Doubtful(event.seq(), "event " + event.seq() + " and its record differ: " + what));
         }
 
         /** What does not fit, also where the record cannot even be read any more. */
-        private Optional<String> told(Supplier<Optional<String>> check) {
+        private Optional<String> told(String name, Supplier<Optional<String>> check) {
             try {
                 return check.get();
-            } catch (IllegalArgumentException | IllegalStateException | NoSuchElementException unreadable) {
-                return Optional.of("the record cannot be read: " + unreadable.getMessage());
+            } catch (RuntimeException unreadable) { // whatever comes of a value that no program of ours has written
+                if (StoreException.isOfDatabase(unreadable)) {
+                    throw unreadable;
+                }
+                return Optional.of(name + " cannot be read: " + unreadable.getMessage());
             }
         }
 
@@ -148,7 +159,7 @@ public final class LedgerCheck {
                                 + " events"));
             }
             return walks.stream()
-                    .flatMap(walk -> told(walk::unrecorded).stream())
+                    .flatMap(walk -> told(RECORD, walk::unrecorded).stream())
                     .findFirst()
                     .map(what -> new Doubtful(0, what));
         }
