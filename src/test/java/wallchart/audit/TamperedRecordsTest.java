@@ -5,21 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.LinkedHashMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wallchart.audit.Tampering.Kind;
-import wallchart.store.Database;
-import wallchart.store.DatabaseSettings;
-import wallchart.store.Mode;
-import wallchart.store.OwnersTables;
 import wallchart.store.OwnersTables.Column;
-import wallchart.store.SettableClock;
 import wallchart.store.TestDatabases;
 
 /**
@@ -30,27 +25,9 @@ class TamperedRecordsTest {
 
     private static final int ON_H2 = 2_000;
     private static final int ON_POSTGRESQL = 200;
-    private static final int ACTS = 40;
-    private static final int ACTS_BETWEEN_COPIES = 8;
     private static final int MOST_TRIES = 100;
     private static final int TRIES_OF_A_COLUMN = 50;
-
-    private static final String NOT_YET =
-            "not yet: the rows of a change are not held against the events of its steps; the"
-                    + " version that comes of it is";
-
-    /**
-     * Tables that prove nothing about what was signed, who may sign, or what was told. To cover one of them: a check in
-     * UntouchedRecordsTest.ALL_RECORDS, an act in VariedDepartment that leaves some rows there, and its line here goes.
-     */
-    private static final Map<String, String> NOT_COVERED = Map.of(
-            "audit_turn", "operational: one row that is locked while an event is appended, and why the ledger stopped",
-            "sign_in_session", "operational: who is signed in now; it is worth nothing after a day",
-            "installation", "one row that refuses a demonstration's database to a site; a site's events are not in it",
-            "flyway_schema_history", "the migration's own; it is compared with the migrations at every start",
-            "chart_change", NOT_YET,
-            "chart_change_row", NOT_YET,
-            "chart_change_adjustments", NOT_YET);
+    private static final LedgerCheck CHECK = new LedgerCheck(UntouchedRecordsTest.ALL_RECORDS);
 
     /** How often each kind is drawn. */
     private static final List<Kind> KINDS = List.of(
@@ -75,134 +52,97 @@ class TamperedRecordsTest {
     private Path folder;
 
     private final Random random = new Random(20_261_125);
-    private final List<TableContents> older = new ArrayList<>();
-    private Map<String, List<Column>> tables;
-    private TableContents untouched;
-    private Checkpoints checkpoints;
+    private final Set<Kind> kinds = EnumSet.noneOf(Kind.class);
+    private final Set<String> changedColumns = new TreeSet<>();
 
     @Test
     void two_thousand_random_tamperings_are_found() throws SQLException {
-        var done = tamper(TestDatabases.inMemory(), ON_H2);
-        assertThat(done.columns)
-                .containsAll(columns().stream().map(Column::toString).toList());
+        try (var department = new OwnedDepartment(TestDatabases.inMemory(), folder, random)) {
+            tamper(department, ON_H2);
+            assertThat(changedColumns)
+                    .containsAll(
+                            department.columns().stream().map(Column::toString).toList());
+        }
     }
 
     @Test
     void two_hundred_random_tamperings_are_found_on_postgresql() throws SQLException {
-        tamper(TestDatabases.onPostgres(), ON_POSTGRESQL);
+        try (var department = new OwnedDepartment(TestDatabases.onPostgres(), folder, random)) {
+            tamper(department, ON_POSTGRESQL);
+        }
     }
 
     /** The guard of the guard: where one kind of record is not held against its events, some tampering passes. */
     @Test
     void without_any_one_of_its_checks_a_tampering_would_pass() throws SQLException {
-        var settings = TestDatabases.inMemory();
-        try (var database = Database.open(settings, Mode.SITE, SettableClock.at("2026-03-02T08:00:00Z"));
-                var owner = OwnersTables.of(settings)) {
-            aHistory(database, owner);
-            owner.unlock();
+        try (var department = new OwnedDepartment(TestDatabases.inMemory(), folder, random)) {
             for (var left : UntouchedRecordsTest.ALL_RECORDS) {
                 var others = new ArrayList<>(UntouchedRecordsTest.ALL_RECORDS);
                 others.remove(left);
-                assertThat(somethingPasses(owner, new LedgerCheck(others)))
+                assertThat(somethingPasses(department, new LedgerCheck(others)))
                         .as("without " + left)
                         .isTrue();
             }
         }
     }
 
-    private boolean somethingPasses(OwnersTables owner, LedgerCheck check) throws SQLException {
-        var tampering = new Tampering(untouched, older, random);
-        for (var column : columns()) {
-            var others = untouched.differentIn(tampering.of(Kind.FLIPPED_BIT, column));
-            if (owner.undone(tables, others, tx -> check.verify(tx, checkpoints)) instanceof Verification.Sound
-                    && !others.isEmpty()) {
+    private boolean somethingPasses(OwnedDepartment department, LedgerCheck check) throws SQLException {
+        var tampering = new Tampering(department.untouched(), department.older(), random);
+        for (var column : department.columns()) {
+            var others = department.untouched().differentIn(tampering.of(Kind.FLIPPED_BIT, column));
+            if (!others.isEmpty() && department.look(check, others) instanceof Verification.Sound) {
                 return true;
             }
         }
         return false;
     }
 
-    /** What was tampered with. */
-    private static final class Done {
-        private final Map<Kind, Integer> kinds = new EnumMap<>(Kind.class);
-        private final TreeSet<String> columns = new TreeSet<>();
-    }
-
-    private Done tamper(DatabaseSettings settings, int tamperings) throws SQLException {
-        try (var database = Database.open(settings, Mode.SITE, SettableClock.at("2026-03-02T08:00:00Z"));
-                var owner = OwnersTables.of(settings)) {
-            aHistory(database, owner);
-            owner.unlock();
-            assertThat(look(owner, Map.of())).isInstanceOf(Verification.Sound.class);
-            var done = new Done();
-            for (int i = 0; i < tamperings; i++) {
-                one(owner, i, done);
-            }
-            assertThat(look(owner, Map.of())).isInstanceOf(Verification.Sound.class);
-            assertThat(done.kinds).containsOnlyKeys(Kind.values());
-            return done;
+    private void tamper(OwnedDepartment department, int tamperings) throws SQLException {
+        assertThat(department.look(CHECK, Map.of())).isInstanceOf(Verification.Sound.class);
+        for (int i = 0; i < tamperings; i++) {
+            one(department, i);
         }
-    }
-
-    private void aHistory(Database database, OwnersTables owner) throws SQLException {
-        tables = new LinkedHashMap<>(owner.columns());
-        assertThat(tables).containsKeys(NOT_COVERED.keySet().toArray(String[]::new));
-        tables.keySet().removeAll(NOT_COVERED.keySet());
-        checkpoints = new Checkpoints(folder);
-        var trail = new AuditTrail(database, checkpoints, UntouchedRecordsTest.ALL_RECORDS);
-        var department = new VariedDepartment(database, (SettableClock) database.clock(), random, trail);
-        for (int act = 1; act <= ACTS; act++) {
-            department.act();
-            if (act % ACTS_BETWEEN_COPIES == 0) {
-                var sound = (Verification.Sound) trail.verify();
-                checkpoints.add(sound.events(), sound.head(), database.clock().instant());
-                older.add(new TableContents(tables, owner.read(tables)));
-            }
-        }
-        untouched = older.remove(older.size() - 1);
-        tables.keySet()
-                .forEach(table -> assertThat(untouched.rows(table)).as(table).hasSizeGreaterThan(2));
-    }
-
-    private List<Column> columns() {
-        return tables.values().stream().flatMap(List::stream).toList();
-    }
-
-    private Verification look(OwnersTables owner, Map<String, List<List<Object>>> others) throws SQLException {
-        var check = new LedgerCheck(UntouchedRecordsTest.ALL_RECORDS);
-        return owner.undone(tables, others, tx -> check.verify(tx, checkpoints));
+        assertThat(department.look(CHECK, Map.of())).isInstanceOf(Verification.Sound.class);
+        assertThat(kinds).containsExactly(Kind.values());
     }
 
     /** Draws until something is changed that the database takes. */
-    private void one(OwnersTables owner, int number, Done done) throws SQLException {
+    private void one(OwnedDepartment department, int number) throws SQLException {
         var kind = KINDS.get(number % KINDS.size());
-        var tampering = new Tampering(untouched, older, random);
-        int round = done.kinds.merge(kind, 1, Integer::sum);
+        var tampering = new Tampering(department.untouched(), department.older(), random);
         for (int tries = 0; tries < MOST_TRIES; tries++) {
-            int next = kind == Kind.CHANGED_COLUMN
-                    ? round + tries / TRIES_OF_A_COLUMN
-                    : random.nextInt(columns().size());
-            var column = columns().get(next % columns().size());
-            var others = untouched.differentIn(tampering.of(kind, column));
-            if (others.isEmpty()) {
-                continue;
+            var column = column(department.columns(), kind, number, tries);
+            var others = department.untouched().differentIn(tampering.of(kind, column));
+            if (!others.isEmpty() && isFound(department, kind + " of " + column, others)) {
+                kinds.add(kind);
+                if (kind == Kind.CHANGED_COLUMN) {
+                    changedColumns.add(column.toString());
+                }
+                return;
             }
-            Verification found;
-            try {
-                found = look(owner, others);
-            } catch (SQLException refused) {
-                continue; // a text that is too long for its column, or no value where there must be one
-            }
-            assertThat(found)
-                    .as(number + ": " + kind + " " + column + " " + difference(others))
-                    .isInstanceOf(Verification.Doubtful.class);
-            done.columns.add(kind == Kind.CHANGED_COLUMN ? column.toString() : "");
-            return;
         }
         throw new AssertionError(kind + " changed nothing in " + MOST_TRIES + " tries");
     }
 
-    private String difference(Map<String, List<List<Object>>> others) {
+    /** One column after the other where a column is what is changed, any of them where it is not. */
+    private Column column(List<Column> columns, Kind kind, int number, int tries) {
+        int inTurn = number / KINDS.size() * 4 + number % KINDS.size() + tries / TRIES_OF_A_COLUMN;
+        return columns.get(kind == Kind.CHANGED_COLUMN ? inTurn % columns.size() : random.nextInt(columns.size()));
+    }
+
+    /** Fails where it is not found; false where the database does not take it, such as a text that is too long for its column. */
+    private static boolean isFound(OwnedDepartment department, String what, Map<String, List<List<Object>>> others) {
+        try {
+            assertThat(department.look(CHECK, others))
+                    .as(() -> what + ": " + difference(department.untouched(), others))
+                    .isInstanceOf(Verification.Doubtful.class);
+            return true;
+        } catch (SQLException refused) {
+            return false;
+        }
+    }
+
+    private static String difference(TableContents untouched, Map<String, List<List<Object>>> others) {
         var words = new StringBuilder();
         others.forEach((table, rows) -> {
             var before = new ArrayList<>(untouched.rows(table));

@@ -1,32 +1,23 @@
 package wallchart.audit;
 
-import static wallchart.chart.ChartFixtures.aRow;
 import static wallchart.equipment.EquipmentFixtures.aRoom;
 import static wallchart.people.PeopleFixtures.ADMINISTRATOR;
 import static wallchart.people.PeopleFixtures.aPerson;
 import static wallchart.people.PeopleFixtures.peopleOf;
 
-import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import wallchart.chart.Adjustment;
 import wallchart.chart.ChartContent;
-import wallchart.chart.ChartFixtures;
 import wallchart.chart.ChartRules;
 import wallchart.chart.Charts;
 import wallchart.chart.Draft;
 import wallchart.chart.Publication;
-import wallchart.chart.Row;
-import wallchart.chart.RowBuilder;
-import wallchart.equipment.Chamber;
 import wallchart.equipment.Rooms;
 import wallchart.people.People;
 import wallchart.people.Person;
@@ -39,11 +30,10 @@ import wallchart.store.SettableClock;
 final class VariedDepartment {
 
     private static final List<String> ROOMS = List.of("r1", "r2", "r3");
-    private static final List<String> PARTS = List.of("LSPINE", "HIP", "PELVIS", "ABDOMEN");
-    private static final int NARROWEST = 15;
 
     private final SettableClock clock;
     private final Random random;
+    private final VariedContent varied;
     private final AuditTrail trail;
     private final People people;
     private final Rooms rooms;
@@ -55,6 +45,7 @@ final class VariedDepartment {
     VariedDepartment(Database database, SettableClock clock, Random random, AuditTrail trail) {
         this.clock = clock;
         this.random = random;
+        this.varied = new VariedContent(random);
         this.trail = trail;
         this.people = peopleOf(database);
         this.rooms = new Rooms(database);
@@ -116,7 +107,7 @@ final class VariedDepartment {
     private void publish() {
         var room = aRoomId();
         var versions = charts.versions(room);
-        var content = changed(contents.getOrDefault(room, ChartContent.EMPTY));
+        var content = varied.changed(contents.getOrDefault(room, ChartContent.EMPTY), "as of act " + acts);
         var inForceFrom = random.nextInt(4) == 0
                 ? Optional.of(clock.instant().plusSeconds(random.nextInt(200_000)))
                 : Optional.<Instant>empty();
@@ -133,69 +124,5 @@ final class VariedDepartment {
             contents.put(
                     room, content); // anything else is a refusal that leaves no trace, as it happens in a department
         }
-    }
-
-    private ChartContent changed(ChartContent before) {
-        var rows = new ArrayList<>(before.rows());
-        var adjustments = new ArrayList<>(before.adjustments());
-        for (int changes = 1 + random.nextInt(4); changes > 0; changes--) {
-            switch (random.nextInt(5)) {
-                case 0 -> Collections.shuffle(rows, random);
-                case 1 -> removeOne(adjustments);
-                case 2 -> putAdjustment(adjustments);
-                default -> putRow(rows);
-            }
-        }
-        if (rows.size() > 2 && random.nextInt(3) == 0) {
-            removeOne(rows);
-        }
-        if (rows.isEmpty()) {
-            putRow(rows);
-        }
-        return new ChartContent(rows, adjustments);
-    }
-
-    private void removeOne(List<?> entries) {
-        if (!entries.isEmpty()) {
-            entries.remove(random.nextInt(entries.size()));
-        }
-    }
-
-    private void putRow(List<Row> rows) {
-        int from = NARROWEST + 2 * random.nextInt(4);
-        var row = varied(
-                        aRow().of(PARTS.get(random.nextInt(PARTS.size())), "ap").withBand(from, from + 2))
-                .row();
-        rows.removeIf(other -> other.key().equals(row.key()));
-        rows.add(random.nextInt(rows.size() + 1), row);
-    }
-
-    private RowBuilder varied(RowBuilder row) {
-        var other = row.withNotes("as of act " + acts);
-        if (random.nextInt(3) == 0) {
-            other = other.withAec(0, "125", Chamber.LEFT, Chamber.RIGHT);
-        } else {
-            other = other.withMAs(List.of("20", "25", "32", "40").get(random.nextInt(4)));
-        }
-        if (random.nextInt(3) == 0) {
-            other = other.withKVWindow("70", "80");
-        }
-        if (random.nextInt(3) == 0) {
-            other = other.withLongestTime("400").withTargetExposureIndex(200 + random.nextInt(100));
-        }
-        return random.nextInt(3) == 0 ? other.withoutAngle() : other;
-    }
-
-    private void putAdjustment(List<Adjustment> adjustments) {
-        var name = "cast-" + random.nextInt(3);
-        adjustments.removeIf(other -> other.name().equals(name));
-        adjustments.add(
-                random.nextBoolean()
-                        ? ChartFixtures.addingKV(name, String.valueOf(3 + random.nextInt(5)))
-                        : ChartFixtures.timesMAs(
-                                name,
-                                new BigDecimal(11 + random.nextInt(9))
-                                        .movePointLeft(1)
-                                        .toString()));
     }
 }
