@@ -3,7 +3,6 @@ package wallchart;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Period;
-import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import wallchart.audit.AuditTrail;
 import wallchart.audit.Checkpoints;
@@ -63,7 +62,7 @@ public final class Application implements AutoCloseable {
             var technique = new TechniqueRules(physics.join(), settings.referenceLevels());
             var desk = desk(settings, database, rooms, charts, physics.join());
             var checkpoints = new Checkpoints(ledgerFolder);
-            var audit = new AuditTrail(database, checkpoints, List.of(Charts.records(), Rooms.records()));
+            var audit = new AuditTrail(database, checkpoints, LedgerRecords.all());
             var services = new Services(rooms, charts, people, technique, desk, audit, clock);
             var server = WebServer.start(webSettings(settings), services);
             return new Application(database, LedgerKeeper.start(database, checkpoints), server);

@@ -1,6 +1,5 @@
 package wallchart;
 
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -9,14 +8,12 @@ import picocli.CommandLine.Spec;
 import wallchart.audit.AuditTrail;
 import wallchart.audit.Checkpoints;
 import wallchart.audit.Verification;
-import wallchart.chart.Charts;
-import wallchart.equipment.Rooms;
 
 /** Re-derives the ledger and says whether it can be trusted. */
 @Command(
         name = "verify",
         description = {
-            "Re-derives the ledger from its rows, holds it against its signed checkpoints and the versions it speaks of; changes"
+            "Re-derives the ledger from its rows, holds it against its signed checkpoints and the records it speaks of; changes"
                     + " nothing. Stop the service before.",
             "Exit code 1 if anything is in doubt; the first event that cannot be trusted is named."
         },
@@ -34,8 +31,7 @@ final class VerifyCommand implements Callable<Integer> {
         var settings = config.settings();
         var checkpoints = new Checkpoints(settings.ledgerFolder());
         var found = SiteDatabase.<Verification>with(
-                settings,
-                database -> new AuditTrail(database, checkpoints, List.of(Charts.records(), Rooms.records())).verify());
+                settings, database -> new AuditTrail(database, checkpoints, LedgerRecords.all()).verify());
         return found instanceof Verification.Sound sound ? sound(sound) : doubtful((Verification.Doubtful) found);
     }
 

@@ -5,8 +5,8 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import wallchart.store.CanonicalJson;
+import wallchart.store.Sha256;
 
 /**
  * The hashed text of an event once more, written straight from its columns with the members in the order of RFC 8785: a second
@@ -14,23 +14,17 @@ import java.util.HexFormat;
  */
 final class ChainText {
 
-    private static final char FIRST_UNESCAPED = ' ';
-
     private final MessageDigest sha256;
 
     ChainText() {
-        try {
-            sha256 = MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException missing) {
-            throw new IllegalStateException("every Java has SHA-256", missing);
-        }
+        sha256 = Sha256.begin();
     }
 
     /** @throws CharacterCodingException if a column holds half a character, which would be hashed like a question mark */
     String hash(Event event) throws CharacterCodingException {
         ByteBuffer bytes = StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text(event)));
         sha256.update(bytes);
-        return HexFormat.of().formatHex(sha256.digest());
+        return Sha256.hex(sha256);
     }
 
     static String text(Event event) {
@@ -55,25 +49,6 @@ final class ChainText {
         if (value == null) {
             return json.append("null");
         }
-        json.append('"');
-        for (int i = 0; i < value.length(); i++) {
-            escape(json, value.charAt(i));
-        }
-        return json.append('"');
-    }
-
-    private static void escape(StringBuilder json, char c) {
-        if (c == '"' || c == '\\') {
-            json.append('\\').append(c);
-        } else if (c >= FIRST_UNESCAPED) {
-            json.append(c);
-        } else {
-            int letter = "\b\t\n\f\r".indexOf(c);
-            if (letter >= 0) {
-                json.append('\\').append("btnfr".charAt(letter));
-            } else {
-                json.append(String.format("\\u%04x", (int) c));
-            }
-        }
+        return CanonicalJson.quote(json, value);
     }
 }

@@ -1,6 +1,7 @@
 package wallchart.audit;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.time.Instant;
 import java.util.Map;
@@ -50,6 +51,15 @@ public record Event(
     public int objectNumber() {
         var number = object.substring(object.lastIndexOf('/') + 1);
         return number.matches("[1-9][0-9]{0,8}") ? Integer.parseInt(number) : 0;
+    }
+
+    /** One of the details as text; empty where the details do not have it. */
+    public Optional<String> detail(String name) {
+        try {
+            return Optional.ofNullable(MAPPER.readTree(details).get(name)).map(JsonNode::asText);
+        } catch (JsonProcessingException notJson) {
+            throw new IllegalStateException(object + " has an event that is no JSON", notJson);
+        }
     }
 
     /**

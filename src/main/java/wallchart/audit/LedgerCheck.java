@@ -1,19 +1,18 @@
 package wallchart.audit;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 import wallchart.audit.Verification.Doubtful;
 import wallchart.audit.Verification.Sound;
 import wallchart.store.ReadTx;
+import wallchart.store.StoreException;
 
 /**
  * Derives the chain of events anew from the rows, and holds it against the checkpoints and against the records it speaks of.
@@ -74,11 +73,13 @@ public final class LedgerCheck {
     /** One check from some event on. */
     private final class Walk {
 
+        private static final String RECORD = "the record";
+
         private final ReadTx tx;
         private final Chain chain;
         private final Deque<Checkpoint> ahead;
-        private final Map<String, RecordCheck> byAction = new HashMap<>();
-        private final Map<RecordCheck, Set<String>> seen = new HashMap<>();
+        private final List<RecordWalk> walks = new ArrayList<>();
+        private final Map<String, List<RecordWalk>> byAction = new HashMap<>();
         private final boolean whole;
         private Optional<Checkpoint> passed = Optional.empty();
         private Optional<Doubtful> found = Optional.empty();
@@ -89,8 +90,10 @@ public final class LedgerCheck {
             this.ahead = new ArrayDeque<>(checkpoints);
             this.whole = from.isEmpty();
             records.forEach(record -> {
-                byAction.put(record.action(), record);
-                seen.put(record, new HashSet<>());
+                var walk = record.begin(tx);
+                walks.add(walk);
+                record.actions().forEach(action -> byAction.computeIfAbsent(action, first -> new ArrayList<>())
+                        .add(walk));
             });
             if (!whole) {
                 passed = Optional.of(ahead.pop());
@@ -98,13 +101,19 @@ public final class LedgerCheck {
         }
 
         Verification run() {
+            var unreadable = told("event " + (chain.seq() + 1) + " or one after it", this::walk);
+            return found.or(() -> unreadable.map(what -> new Doubtful(chain.seq() + 1, what)))
+                    .or(this::end)
+                    .<Verification>map(doubt -> doubt)
+                    .orElseGet(() -> new Sound(chain.seq(), chain.head(), passed, chain.notes()));
+        }
+
+        private Optional<String> walk() {
             rows.walk(tx, chain.seq(), event -> {
                 found = take(event);
                 return found.isEmpty();
             });
-            return found.or(this::end)
-                    .<Verification>map(doubt -> doubt)
-                    .orElseGet(() -> new Sound(chain.seq(), chain.head(), passed, chain.notes()));
+            return Optional.empty();
         }
 
         private Optional<Doubtful> take(Event event) {
@@ -121,25 +130,21 @@ public final class LedgerCheck {
         }
 
         private Optional<Doubtful> record(Event event) {
-            var record = byAction.get(event.action());
-            if (record == null) {
-                return Optional.empty();
-            }
-            if (!seen.get(record).add(event.object())) {
-                return Optional.of(new Doubtful(
-                        event.seq(),
-                        "event " + event.seq() + " is a second " + event.action() + " of " + event.object()));
-            }
-            return told(() -> record.difference(tx, event))
+            return byAction.getOrDefault(event.action(), List.of()).stream()
+                    .flatMap(walk -> told(RECORD, () -> walk.difference(event)).stream())
+                    .findFirst()
                     .map(what -> new Doubtful(event.seq(), "event " + event.seq() + " and its record differ: " + what));
         }
 
         /** What does not fit, also where the record cannot even be read any more. */
-        private Optional<String> told(Supplier<Optional<String>> check) {
+        private Optional<String> told(String name, Supplier<Optional<String>> check) {
             try {
                 return check.get();
-            } catch (IllegalArgumentException | IllegalStateException | NoSuchElementException unreadable) {
-                return Optional.of("the record cannot be read: " + unreadable.getMessage());
+            } catch (RuntimeException unreadable) { // whatever comes of a value that no program of ours has written
+                if (StoreException.isOfDatabase(unreadable)) {
+                    throw unreadable;
+                }
+                return Optional.of(name + " cannot be read: " + unreadable.getMessage());
             }
         }
 
@@ -153,8 +158,8 @@ public final class LedgerCheck {
                         "the ledger holds rows that are no events: " + rows.count(tx) + " rows, " + chain.seq()
                                 + " events"));
             }
-            return seen.entrySet().stream()
-                    .flatMap(entry -> told(() -> entry.getKey().unrecorded(tx, entry.getValue())).stream())
+            return walks.stream()
+                    .flatMap(walk -> told(RECORD, walk::unrecorded).stream())
                     .findFirst()
                     .map(what -> new Doubtful(0, what));
         }

@@ -1,22 +1,17 @@
 package wallchart.audit;
 
-import java.util.Optional;
 import java.util.Set;
 import wallchart.store.ReadTx;
 
-/** Holds one kind of signed record, such as the versions of charts, against the events that speak of it. */
+/**
+ * Holds one kind of record, such as the versions of charts, against the events that speak of it. Where each record has exactly
+ * one event, {@link OneEventEach} is the shorter way.
+ */
 public interface RecordCheck {
 
-    /** The action of the events that each such record has one of. */
-    String action();
+    /** The actions of the events that speak of such records. */
+    Set<String> actions();
 
-    /** What the stored record says otherwise than its event; empty where both say the same. */
-    Optional<String> difference(ReadTx tx, Event event);
-
-    /**
-     * A stored record that no event speaks of.
-     *
-     * @param objects of all events of this action
-     */
-    Optional<String> unrecorded(ReadTx tx, Set<String> objects);
+    /** Begins to follow the ledger from its first event; what is remembered on the way belongs to this walk alone. */
+    RecordWalk begin(ReadTx tx);
 }

@@ -35,10 +35,8 @@ public final class Charts {
 
     private final Database database;
     private final Publishing publishing;
-    private final Cache<Numbered, ChartVersion> past;
+    private final Cache<VersionNumber, ChartVersion> past;
     private final ConcurrentMap<String, RoomHistory> histories;
-
-    private record Numbered(String room, int number) {}
 
     /** The charts of these rooms under these rules; what is published is checked against both. */
     public Charts(Database database, Rooms rooms, ChartRules rules) {
@@ -49,7 +47,7 @@ public final class Charts {
     private Charts(
             Database database,
             Publishing publishing,
-            Cache<Numbered, ChartVersion> past,
+            Cache<VersionNumber, ChartVersion> past,
             ConcurrentMap<String, RoomHistory> histories) {
         this.database = database;
         this.publishing = publishing;
@@ -62,10 +60,10 @@ public final class Charts {
         return new VersionRecords();
     }
 
-    private static Cache<Numbered, ChartVersion> keepingPast() {
+    private static Cache<VersionNumber, ChartVersion> keepingPast() {
         return Caffeine.newBuilder()
                 .maximumWeight(MOST_PAST_ROWS_KEPT)
-                .weigher((Numbered key, ChartVersion version) ->
+                .weigher((VersionNumber key, ChartVersion version) ->
                         1 + version.content().rows().size())
                 .build();
     }
@@ -167,15 +165,15 @@ public final class Charts {
     /** A version by its number. */
     public Optional<ChartVersion> version(String room, int number) {
         var history = history(room);
-        return history.findAnswering(number)
-                .or(() -> history.find(number).map(head -> past.get(new Numbered(room, number), key -> read(head))));
+        return history.findAnswering(number).or(() -> history.find(number)
+                .map(head -> past.get(new VersionNumber(room, number), key -> read(head))));
     }
 
     /** A version by its number, inside a transaction that does more. */
     public Optional<ChartVersion> version(ReadTx tx, String room, int number) {
         var kept = history(room)
                 .findAnswering(number)
-                .or(() -> Optional.ofNullable(past.getIfPresent(new Numbered(room, number))));
+                .or(() -> Optional.ofNullable(past.getIfPresent(new VersionNumber(room, number))));
         return kept.isPresent() ? kept : publishing.find(tx, room, number).map(head -> publishing.version(tx, head));
     }
 

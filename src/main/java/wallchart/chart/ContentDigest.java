@@ -1,11 +1,8 @@
 package wallchart.chart;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import wallchart.store.CanonicalJson;
 
 /**
@@ -16,8 +13,6 @@ import wallchart.store.CanonicalJson;
  * out; so any language computes the same digest without knowing how this one keeps numbers.
  */
 final class ContentDigest {
-
-    private static final JsonMapper MAPPER = new JsonMapper();
 
     private ContentDigest() {}
 
@@ -32,30 +27,35 @@ final class ContentDigest {
      * @throws IllegalArgumentException if a text of the content could be written in more than one way
      */
     static CanonicalJson canonical(String room, int number, ChartContent content) {
-        var json = Map.of(
-                "room", room,
-                "number", String.valueOf(number),
-                "rows",
-                        content.rows().stream()
-                                .map(row -> written(RowFields.of(row)))
-                                .toList(),
-                "adjustments",
-                        content.adjustments().stream()
-                                .map(adjustment -> written(RowFields.of(adjustment)))
-                                .toList());
-        try {
-            return CanonicalJson.of(MAPPER.writeValueAsString(json));
-        } catch (JsonProcessingException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
+        return canonical(
+                new VersionNumber(room, number),
+                content.rows().stream().map(ContentDigest::written).toList(),
+                content.adjustments().stream().map(ContentDigest::written).toList());
     }
 
-    private static Map<String, String> written(Map<String, String> fields) {
+    /** The same of rows and adjustments that are {@link #written} already: most of them stand in many versions. */
+    static CanonicalJson canonical(VersionNumber version, List<String> rows, List<String> adjustments) {
+        var head = CanonicalJson.of(
+                        new TreeMap<>(Map.of("number", String.valueOf(version.number()), "room", version.room())))
+                .text();
+        return new CanonicalJson("{\"adjustments\":[" + String.join(",", adjustments) + "],"
+                + head.substring(1, head.length() - 1) + ",\"rows\":[" + String.join(",", rows) + "]}");
+    }
+
+    static String written(Row row) {
+        return written(RowFields.of(row));
+    }
+
+    static String written(Adjustment adjustment) {
+        return written(RowFields.of(adjustment));
+    }
+
+    private static String written(Map<String, String> fields) {
         fields.forEach((name, text) -> Texts.problem(text, Integer.MAX_VALUE).ifPresent(problem -> {
             throw new IllegalArgumentException(name + " " + problem);
         }));
-        return fields.entrySet().stream()
-                .filter(field -> !field.getValue().isEmpty())
-                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, (a, b) -> a, TreeMap::new));
+        var filled = new TreeMap<>(fields);
+        filled.values().removeIf(String::isEmpty);
+        return CanonicalJson.of(filled).text();
     }
 }

@@ -23,6 +23,7 @@ final class Publishing {
     private final RowStore rows = new RowStore(shared);
     private final Ledger ledger = new Ledger();
     private final AdjustmentStore adjustments = new AdjustmentStore();
+    private final RecordsDigestStore recordsDigests = new RecordsDigestStore();
     private final ContentStore contents = new ContentStore(rows, adjustments);
 
     Publishing(Rooms rooms, ChartRules rules) {
@@ -93,7 +94,8 @@ final class Publishing {
         var adjustmentEdit = ValidityEdit.between(
                 adjustments.list(tx, draft.room(), base), draft.content().adjustments(), Adjustment::name);
         adjustments.apply(tx, draft.room(), head.number(), adjustmentEdit);
-        ledger.append(tx, VersionEvent.of(head, evidence));
+        var recordsDigest = recordsDigests.of(tx, VersionNumber.of(head)); // last, when the tables have given their ids
+        ledger.append(tx, VersionEvent.of(head, recordsDigest, evidence));
         return new Publication.Published(new ChartVersion(head, draft.content()), cautions);
     }
 

@@ -11,15 +11,22 @@ final class VersionEvent {
 
     private VersionEvent() {}
 
-    /** @param evidence what else led to the signature, such as the change and its impact */
-    static Act of(VersionHead head, Map<String, ?> evidence) {
+    /** Name of the detail that {@link RecordsDigestStore} works out. */
+    static final String RECORDS_DIGEST = "recordsDigest";
+
+    /**
+     * @param recordsDigest over everything that the version wrote
+     * @param evidence what else led to the signature, such as the change and its impact
+     */
+    static Act of(VersionHead head, String recordsDigest, Map<String, ?> evidence) {
         var details = new TreeMap<String, Object>(evidence);
         details.putAll(details(head));
+        details.put(RECORDS_DIGEST, recordsDigest);
         return Act.inRoom(head.room(), ACTION, object(head), head.reason(), details);
     }
 
     static String object(VersionHead head) {
-        return head.room() + "/version/" + head.number();
+        return VersionNumber.of(head).object();
     }
 
     /** The head's part of the details. */

@@ -28,6 +28,14 @@ final class VersionStore {
                 .list();
     }
 
+    /** Every version there is. */
+    List<VersionNumber> numbers(ReadTx tx) {
+        return tx.handle()
+                .createQuery("SELECT room, number FROM chart_version ORDER BY room, number")
+                .map((rows, context) -> new VersionNumber(rows.getString("room"), rows.getInt("number")))
+                .list();
+    }
+
     /** Heads of one room, oldest first. */
     List<VersionHead> list(ReadTx tx, String room) {
         return tx.handle()

@@ -41,6 +41,14 @@ final class EquipmentStore {
                 .list();
     }
 
+    /** Every revision there is, as the ledger names it, also of a room that no query would find. */
+    List<String> objects(ReadTx tx) {
+        return tx.handle()
+                .createQuery("SELECT room, revision FROM equipment_revision ORDER BY room, revision")
+                .map((rows, context) -> RevisionEvent.object(rows.getString("room"), rows.getInt("revision")))
+                .list();
+    }
+
     /** Revisions of one room, oldest first. */
     List<RoomRevision> list(ReadTx tx, String room) {
         return tx.handle()

@@ -11,11 +11,11 @@ final class RevisionEvent {
     private RevisionEvent() {}
 
     static Act of(String room, RoomRevision revision) {
-        return Act.inRoom(room, ACTION, object(room, revision), "", details(revision));
+        return Act.inRoom(room, ACTION, object(room, revision.number()), "", details(revision));
     }
 
-    static String object(String room, RoomRevision revision) {
-        return room + "/equipment/" + revision.number();
+    static String object(String room, int revision) {
+        return room + "/equipment/" + revision;
     }
 
     static Map<String, Object> details(RoomRevision revision) {

@@ -42,7 +42,7 @@ final class AccountChanges {
         return change(by, id, revision, (tx, found) -> {
             people.setPasswordHash(tx, id, hash);
             sessions.endAllOf(tx, id, kept);
-            ledger.append(tx, AccountEvents.passwordSet(found, kept.isPresent()));
+            ledger.append(tx, AccountEvents.passwordSet(found, kept.isPresent(), hash));
             return Optional.empty();
         });
     }

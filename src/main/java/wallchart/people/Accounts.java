@@ -88,7 +88,7 @@ final class Accounts {
         try {
             return new Registered(database.<Person>write(by, tx -> {
                 var added = people.add(tx, person, hash);
-                ledger.append(tx, AccountEvents.added(added));
+                ledger.append(tx, AccountEvents.added(added, hash));
                 return added;
             }));
         } catch (ConstraintViolated refused) {

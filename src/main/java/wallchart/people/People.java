@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import wallchart.audit.RecordCheck;
 import wallchart.store.Actor;
 import wallchart.store.Database;
 
@@ -38,6 +39,11 @@ public final class People {
         changes = new AccountChanges(database);
         sessions = new Sessions(database, settings, ticker);
         roomTokens = new RoomTokens(database, ticker);
+    }
+
+    /** How the ledger's check holds accounts, and room tokens, against their events. */
+    public static List<RecordCheck> records() {
+        return List.of(new AccountRecords(), new RoomTokenRecords());
     }
 
     /** Gives somebody an account. */

@@ -98,6 +98,25 @@ final class PersonStore {
                 .list();
     }
 
+    /** Every account, column by column. */
+    List<StoredRecord> records(ReadTx tx) {
+        return tx.handle()
+                .createQuery("SELECT id, name, printed_name, role, password_hash, created_at, created_by, disabled_at,"
+                        + " revision FROM person ORDER BY id")
+                .map((rows, context) -> StoredRecordColumns.read(
+                        rows,
+                        AccountEvents.object(rows.getLong("id")),
+                        "password_hash",
+                        "name",
+                        "printed_name",
+                        "role",
+                        "created_at",
+                        "created_by",
+                        "disabled_at",
+                        "revision"))
+                .list();
+    }
+
     /** The hash of somebody who may sign in. */
     Optional<String> findPasswordHash(ReadTx tx, String name) {
         return tx.handle()

@@ -64,6 +64,24 @@ final class RoomTokenStore {
         return tx.handle().createQuery(SELECT + "ORDER BY room, id").map(TOKEN).list();
     }
 
+    /** Every token, column by column. */
+    List<StoredRecord> records(ReadTx tx) {
+        return tx.handle()
+                .createQuery("SELECT id, room, label, token_hash, issued_at, issued_by, revoked_at, revoked_by"
+                        + " FROM room_token ORDER BY id")
+                .map((rows, context) -> StoredRecordColumns.read(
+                        rows,
+                        AccountEvents.tokenObject(rows.getLong("id")),
+                        "token_hash",
+                        "room",
+                        "label",
+                        "issued_at",
+                        "issued_by",
+                        "revoked_at",
+                        "revoked_by"))
+                .list();
+    }
+
     /** Keeps who and when of the first time, and returns false, where it is revoked already. */
     boolean revoke(Tx tx, long id) {
         return tx.handle()

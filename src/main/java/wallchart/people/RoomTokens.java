@@ -53,7 +53,7 @@ final class RoomTokens {
         var hash = Secrets.hash(secret);
         var token = database.<RoomToken>write(by, tx -> {
             var added = tokens.add(tx, room, label, hash);
-            ledger.append(tx, AccountEvents.issued(added));
+            ledger.append(tx, AccountEvents.issued(added, hash));
             return added;
         });
         inUse.changed();

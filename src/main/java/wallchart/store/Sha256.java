@@ -17,8 +17,18 @@ public final class Sha256 {
 
     /** The digest of bytes. */
     public static String hex(byte[] bytes) {
+        return HexFormat.of().formatHex(begin().digest(bytes));
+    }
+
+    /** The digest of everything that it was updated with; it begins anew then. */
+    public static String hex(MessageDigest running) {
+        return HexFormat.of().formatHex(running.digest());
+    }
+
+    /** A digest of what comes piece by piece. */
+    public static MessageDigest begin() {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException missing) {
             throw new IllegalStateException("every Java has SHA-256", missing);
         }

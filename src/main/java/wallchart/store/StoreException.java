@@ -1,5 +1,7 @@
 package wallchart.store;
 
+import org.jdbi.v3.core.JdbiException;
+
 /** The database cannot do what was asked. The message is one line for people: what, where, the next step; no SQL. */
 public class StoreException extends RuntimeException {
 
@@ -28,6 +30,11 @@ public class StoreException extends RuntimeException {
 
     static StoreException cannotOpen(String message, Throwable cause) {
         return new StoreException(Kind.CANNOT_OPEN, message, cause);
+    }
+
+    /** Whether the database itself failed, inside a transaction or outside, and not whoever read its rows. */
+    public static boolean isOfDatabase(RuntimeException thrown) {
+        return thrown instanceof StoreException || thrown instanceof JdbiException;
     }
 
     public final Kind kind() {

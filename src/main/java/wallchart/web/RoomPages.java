@@ -59,7 +59,18 @@ final class RoomPages {
         var technique = services.rules()
                 .answer(equipment.room(), chart, asked.query(), LocalDate.ofInstant(at, ZoneOffset.UTC))
                 .either(Function.identity(), RoomPages::refuse);
-        Answers.json(ctx, TechniqueView.of(technique, equipment, asked.at(), signed));
+        var notNow = asked.at().flatMap(past -> notNow(id, chart.head()));
+        Answers.json(ctx, TechniqueView.of(technique, equipment, asked.at(), signed, notNow));
+    }
+
+    /** Said where the answer comes from a version that was once in force, or will be. */
+    private Optional<String> notNow(String room, VersionHead answering) {
+        var now = chartNow(room);
+        return now.filter(answering::equals).isPresent()
+                ? Optional.empty()
+                : Optional.of("Version " + answering.number() + " is not the chart in force now: "
+                        + now.map(head -> "that is version " + head.number() + " since " + head.inForceFrom())
+                                .orElse("there is none"));
     }
 
     private static Technique refuse(Refusal refusal) {

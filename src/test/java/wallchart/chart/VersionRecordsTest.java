@@ -35,7 +35,9 @@ class VersionRecordsTest {
             UPDATE chart_version SET review_due = review_due + INTERVAL '1' DAY | another reviewDue
             UPDATE chart_row SET notes = 'x'              | rows that do not match
             UPDATE chart_row SET kv = kv + 0.1            | rows that do not match
+            UPDATE chart_row SET ordinal = ordinal + 1    | such as an id or an order number
             UPDATE chart_row SET orientation = 'sideways' | cannot be read
+            UPDATE chart_row SET mas = NULL               | cannot be read
             UPDATE equipment_revision SET installed_by = 'x' | another installedBy
             UPDATE equipment_revision SET in_force_from = in_force_from - INTERVAL '1' DAY | another inForceFrom
             UPDATE equipment_revision SET document = REPLACE(document, 'dr1', 'dr9') | cannot be read
@@ -55,6 +57,7 @@ class VersionRecordsTest {
                 statement.execute("DROP TRIGGER chart_row_append_only");
                 statement.execute("DROP TRIGGER equipment_revision_append_only");
                 statement.execute("ALTER TABLE chart_row DROP CONSTRAINT IF EXISTS chart_row_orientation_known");
+                statement.execute("ALTER TABLE chart_row DROP CONSTRAINT chart_row_mas_or_aec");
                 statement.execute(tampering);
             }
             assertThat(verify(database))

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import wallchart.audit.Ledger;
 import wallchart.audit.LedgerStopped;
 import wallchart.store.OnEveryDatabase;
+import wallchart.store.Sha256;
 
 /** Every act on accounts and room tokens leaves its event in the ledger, and nothing else does. */
 class AccountEventsTest extends OnEveryDatabase {
@@ -35,7 +36,8 @@ class AccountEventsTest extends OnEveryDatabase {
     void an_account_is_entered_with_its_name_and_role() {
         assertThat(events())
                 .containsExactly("office administrator account-added person/" + aino.id() + " null []"
-                        + " {\"name\":\"aino\",\"printedName\":\"Printed aino\",\"role\":\"radiographer\"}");
+                        + " {\"hashDigest\":\"" + digestOfStoredHash() + "\",\"name\":\"aino\","
+                        + "\"printedName\":\"Printed aino\",\"role\":\"radiographer\"}");
     }
 
     @Test
@@ -50,7 +52,8 @@ class AccountEventsTest extends OnEveryDatabase {
                 .containsExactly(
                         office + "role-changed" + object
                                 + "[] {\"from\":\"radiographer\",\"name\":\"aino\",\"to\":\"lead\"}",
-                        office + "password-set" + object + "[] {\"name\":\"aino\",\"own\":false}",
+                        office + "password-set" + object + "[] {\"hashDigest\":\"" + digestOfStoredHash()
+                                + "\",\"name\":\"aino\",\"own\":false}",
                         office + "account-disabled" + object + "[left the department] {\"name\":\"aino\"}",
                         office + "account-enabled" + object + "[came back] {\"name\":\"aino\"}");
     }
@@ -61,20 +64,23 @@ class AccountEventsTest extends OnEveryDatabase {
         people.setOwnPassword(aino.asActor(), session, ANOTHER);
         assertThat(events().get(1))
                 .isEqualTo("aino radiographer password-set person/" + aino.id()
-                        + " null [] {\"name\":\"aino\",\"own\":true}");
+                        + " null [] {\"hashDigest\":\"" + digestOfStoredHash()
+                        + "\",\"name\":\"aino\",\"own\":true}");
     }
 
     @Test
     void a_room_token_is_entered_for_its_room_when_issued_and_once_when_revoked() {
-        var token = people.issueRoomToken(ADMINISTRATOR, "r1", "by the door").token();
+        var issued = people.issueRoomToken(ADMINISTRATOR, "r1", "by the door");
+        var token = issued.token();
         people.revokeRoomToken(ADMINISTRATOR, token.id());
         people.revokeRoomToken(ADMINISTRATOR, token.id());
         people.revokeRoomToken(ADMINISTRATOR, 4711);
-        var rest = " room-token/" + token.id() + " r1 [] {\"label\":\"by the door\"}";
+        var rest = " room-token/" + token.id() + " r1 [] {";
+        var digest = "\"hashDigest\":\"sha256:" + Sha256.hex(Secrets.hash(issued.secret())) + "\",";
         assertThat(events().stream().skip(1))
                 .containsExactly(
-                        "office administrator room-token-issued" + rest,
-                        "office administrator room-token-revoked" + rest);
+                        "office administrator room-token-issued" + rest + digest + "\"label\":\"by the door\"}",
+                        "office administrator room-token-revoked" + rest + "\"label\":\"by the door\"}");
     }
 
     @Test
@@ -103,6 +109,15 @@ class AccountEventsTest extends OnEveryDatabase {
                 .isInstanceOf(LedgerStopped.class);
         assertThatThrownBy(() -> aRadiographer(people, "other")).isInstanceOf(LedgerStopped.class);
         assertThat(people.list()).containsExactly(aino);
+    }
+
+    private String digestOfStoredHash() {
+        return database().read(tx -> tx.handle()
+                .createQuery("SELECT password_hash FROM person WHERE id = :id")
+                .bind("id", aino.id())
+                .mapTo(String.class)
+                .map(hash -> "sha256:" + Sha256.hex(hash))
+                .one());
     }
 
     private List<String> events() {

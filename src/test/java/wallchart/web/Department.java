@@ -7,8 +7,10 @@ import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import wallchart.audit.AuditTrail;
 import wallchart.audit.Checkpoints;
+import wallchart.audit.RecordCheck;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartFixtures;
 import wallchart.chart.ChartRules;
@@ -93,8 +95,13 @@ final class Department {
                         ChartRules.adultsOnly(),
                         new ImpactCalculation(PHYSICS, ReviewLimits.DEFAULTS),
                         Period.ofYears(1)),
-                new AuditTrail(database, new Checkpoints(ledgerFolder()), List.of(Charts.records(), Rooms.records())),
+                new AuditTrail(database, new Checkpoints(ledgerFolder()), records()),
                 clock);
+    }
+
+    private static List<RecordCheck> records() {
+        return Stream.concat(Stream.of(Charts.records(), Rooms.records()), People.records().stream())
+                .toList();
     }
 
     /** Of its own for each department; in the build folder. */

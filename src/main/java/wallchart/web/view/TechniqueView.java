@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.util.RawValue;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import wallchart.equipment.RoomRevision;
 import wallchart.technique.Step;
@@ -44,9 +45,14 @@ public record TechniqueView(
     /**
      * @param equipment what the room was equipped with
      * @param at the instant asked for, where one was
+     * @param notNow that this is not what the room answers now, where it is not
      */
     public static TechniqueView of(
-            Technique technique, RoomRevision equipment, Optional<Instant> at, SignedParts signed) {
+            Technique technique,
+            RoomRevision equipment,
+            Optional<Instant> at,
+            SignedParts signed,
+            Optional<String> notNow) {
         var used = technique.situation();
         return new TechniqueView(
                 used.room().id(),
@@ -59,13 +65,13 @@ public record TechniqueView(
                 technique.roundingDeviation(),
                 technique.steps().stream().map(StepView::of).toList(),
                 technique.dose().map(DoseView::of).orElse(null),
-                cautions(technique));
+                cautions(technique, notNow));
     }
 
-    private static List<String> cautions(Technique technique) {
-        return technique.dose().isPresent()
-                ? technique.cautions()
-                : Stream.concat(Stream.of(NO_DOSE), technique.cautions().stream())
-                        .toList();
+    private static List<String> cautions(Technique technique, Optional<String> notNow) {
+        var noDose = technique.dose().isPresent() ? Stream.<String>empty() : Stream.of(NO_DOSE);
+        return Stream.of(notNow.stream(), noDose, technique.cautions().stream())
+                .flatMap(Function.identity())
+                .toList();
     }
 }
