@@ -86,13 +86,17 @@ final class LedgerKey {
     }
 
     Checkpoint sign(Checkpoint unsigned) throws IOException {
-        var signature = Ed25519.sign(secretKey(), unsigned.text().getBytes(StandardCharsets.UTF_8));
+        var signature = sign(unsigned.text().getBytes(StandardCharsets.UTF_8));
         return new Checkpoint(
                 unsigned.seq(),
                 unsigned.hash(),
                 unsigned.at(),
                 unsigned.keyId(),
                 Base64.getEncoder().encodeToString(signature));
+    }
+
+    byte[] sign(byte[] message) throws IOException {
+        return Ed25519.sign(secretKey(), message);
     }
 
     private PrivateKey secretKey() throws IOException {
@@ -106,12 +110,15 @@ final class LedgerKey {
     boolean signed(Checkpoint checkpoint) {
         try {
             return checkpoint.keyId().equals(id())
-                    && Ed25519.fits(
-                            shown,
+                    && signed(
                             checkpoint.text().getBytes(StandardCharsets.UTF_8),
                             Base64.getDecoder().decode(checkpoint.signature()));
         } catch (IllegalArgumentException noBase64) {
             return false;
         }
+    }
+
+    boolean signed(byte[] message, byte[] signature) {
+        return Ed25519.fits(shown, message, signature);
     }
 }
