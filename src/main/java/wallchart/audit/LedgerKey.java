@@ -48,6 +48,12 @@ final class LedgerKey {
         }
     }
 
+    /** The public key of that folder as it is written there; empty where there is none. */
+    static String text(Path folder) throws IOException {
+        var file = folder.resolve(PUBLIC);
+        return Files.exists(file) ? Files.readString(file) : "";
+    }
+
     /** The key of that folder, made where there is none. */
     static LedgerKey findOrMake(Path folder) throws IOException {
         var found = find(folder);

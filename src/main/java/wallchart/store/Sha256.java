@@ -17,10 +17,24 @@ public final class Sha256 {
 
     /** The digest of bytes. */
     public static String hex(byte[] bytes) {
+        return HexFormat.of().formatHex(begin().digest(bytes));
+    }
+
+    /** A digest of bytes that come one after the other. */
+    public static MessageDigest begin() {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException missing) {
             throw new IllegalStateException("every Java has SHA-256", missing);
+        }
+    }
+
+    /** The digest of the bytes so far, which goes on afterwards. */
+    public static byte[] soFar(MessageDigest digest) {
+        try {
+            return ((MessageDigest) digest.clone()).digest();
+        } catch (CloneNotSupportedException missing) {
+            throw new IllegalStateException("the SHA-256 of every Java can be copied", missing);
         }
     }
 }
