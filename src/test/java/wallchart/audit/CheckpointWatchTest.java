@@ -133,8 +133,8 @@ class CheckpointWatchTest {
             assertThat(longFile.findDoubt()).isEmpty();
         }
         assertThat(longFile.readings())
-                .as("the file is read at the first look only")
-                .isEqualTo(1);
+                .as("at the first look, and once a minute")
+                .isEqualTo(2);
     }
 
     private void write(int count) throws IOException {
