@@ -30,6 +30,11 @@ final class PageCosts {
     }
 
     void measure() {
+        long begin = System.nanoTime();
+        many.page(period(manyEvents, 0, 1, null), 0, LIMIT);
+        System.out.printf(
+                "the first question about a period, in %d events: %.1f s%n",
+                manyEvents, (System.nanoTime() - begin) / 1e9);
         System.out.printf(
                 "page of %d events, median in us; ratio of the dearest of start, middle, end in %d to the start in %d (goal: at most %.0f)%n",
                 LIMIT, manyEvents, fewEvents, GOAL);
