@@ -22,6 +22,8 @@ final class EventStore {
 
     private static final int PAGE = 500;
 
+    private static final Instant BEFORE_ALL = Instant.parse("0001-01-01T00:00:00Z");
+
     /** Which of two values is rarer is not counted any further. */
     private static final int COUNTED = 10_000;
 
@@ -135,11 +137,14 @@ final class EventStore {
      * @param from number of the first that is wanted
      */
     List<Stretch> stretches(ReadTx tx, int length, long from) {
-        // without a condition H2 reads the index of instants alone, which is ten times as fast as the rows
-        var condition = from == 0 ? "" : " WHERE seq > " + from * length;
+        // where all are wanted, H2 reads the index of instants alone if it is asked by instant: five times as fast as
+        // the rows
+        var condition = from == 0 ? "at >= :start" : "at >= :start AND seq > " + from * length;
         return tx.handle()
                 .createQuery("SELECT (seq - 1) / " + length + " AS stretch, MIN(at) AS earliest, MAX(at) AS latest"
-                        + " FROM audit_event" + condition + " GROUP BY (seq - 1) / " + length + " ORDER BY stretch")
+                        + " FROM audit_event WHERE " + condition + " GROUP BY (seq - 1) / " + length
+                        + " ORDER BY stretch")
+                .bind("start", BEFORE_ALL)
                 .map((rows, context) ->
                         new Stretch(rows.getLong("stretch"), instant(rows, "earliest"), instant(rows, "latest")))
                 .list();
