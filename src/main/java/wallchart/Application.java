@@ -13,7 +13,6 @@ import wallchart.people.People;
 import wallchart.people.SignInSettings;
 import wallchart.physics.BeamPhysics;
 import wallchart.signoff.ImpactCalculation;
-import wallchart.signoff.ReviewLimits;
 import wallchart.signoff.SignoffDesk;
 import wallchart.store.Database;
 import wallchart.technique.TechniqueRules;
@@ -89,7 +88,7 @@ public final class Application implements AutoCloseable {
                 rooms,
                 charts,
                 settings.chartRules(),
-                new ImpactCalculation(physics, ReviewLimits.DEFAULTS),
+                new ImpactCalculation(physics, settings.reviewLimits()),
                 Period.ofMonths(settings.chart().reviewAfterMonths()));
     }
 

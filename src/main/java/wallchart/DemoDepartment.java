@@ -60,7 +60,9 @@ final class DemoDepartment {
                 site.patientGroups(),
                 site.chart(),
                 site.referenceLevels(),
-                site.session());
+                site.session(),
+                site.ledger(),
+                site.reviewLimits());
     }
 
     Settings settings() {

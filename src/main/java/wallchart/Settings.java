@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import wallchart.chart.ChartRules;
 import wallchart.chart.PatientGroup;
 import wallchart.chart.RequiredFields;
+import wallchart.signoff.ReviewLimits;
 import wallchart.technique.ReferenceLevel;
 
 /**
@@ -24,7 +26,9 @@ public record Settings(
         List<PatientGroup> patientGroups,
         ChartPart chart,
         List<ReferenceLevel> referenceLevels,
-        SessionPart session) {
+        SessionPart session,
+        LedgerPart ledger,
+        ReviewLimits reviewLimits) {
 
     private static final int HIGHEST_PORT = 65_535;
 
@@ -118,6 +122,9 @@ public record Settings(
         }
     }
 
+    /** @param folder where the ledger's checkpoints and their key are kept; empty for the usual place */
+    public record LedgerPart(Optional<Path> folder) {}
+
     public Settings {
         patientGroups = List.copyOf(patientGroups);
         referenceLevels = List.copyOf(referenceLevels);
@@ -131,8 +138,12 @@ public record Settings(
         rules(patientGroups, chart);
     }
 
-    /** Where the ledger's checkpoints are kept: beside the file of the database, else in the folder {@code data}. */
+    /** Where the ledger's checkpoints are kept: as chosen, else beside the file of the database, else in the folder {@code data}. */
     public Path ledgerFolder() {
+        return ledger.folder().orElseGet(this::usualLedgerFolder);
+    }
+
+    private Path usualLedgerFolder() {
         var file = "jdbc:h2:file:";
         return database.url().startsWith(file)
                 ? Path.of(database.url().substring(file.length()) + ".ledger")
@@ -165,6 +176,8 @@ public record Settings(
                 List.of(new PatientGroup(PatientGroup.ADULT, "Adult", PatientGroup.Basis.AGE)),
                 new ChartPart(Set.of(), 12),
                 List.of(),
-                new SessionPart(Duration.ofMinutes(15), Duration.ofHours(12)));
+                new SessionPart(Duration.ofMinutes(15), Duration.ofHours(12)),
+                new LedgerPart(Optional.empty()),
+                ReviewLimits.DEFAULTS);
     }
 }

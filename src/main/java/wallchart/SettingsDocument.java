@@ -11,7 +11,9 @@ record SettingsDocument(
         List<GroupPart> patientGroups,
         ChartPart chart,
         List<LevelPart> referenceLevels,
-        SessionPart session) {
+        SessionPart session,
+        LedgerPart ledger,
+        ReviewPart review) {
 
     record ServerPart(String host, Integer port, Boolean secureCookies) {}
 
@@ -33,4 +35,8 @@ record SettingsDocument(
             String source) {}
 
     record SessionPart(Integer idleMinutes, Integer absoluteHours) {}
+
+    record LedgerPart(String folder) {}
+
+    record ReviewPart(BigDecimal maxExposureShiftDb, Integer maxKermaRisePercent) {}
 }

@@ -3,6 +3,7 @@ package wallchart;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -13,6 +14,7 @@ import wallchart.chart.PatientGroup;
 import wallchart.chart.RequiredFields;
 import wallchart.document.DocumentReading;
 import wallchart.document.Documents;
+import wallchart.signoff.ReviewLimits;
 import wallchart.technique.ReferenceLevel;
 
 /** Reads a site's settings file over the defaults. */
@@ -48,7 +50,9 @@ final class SettingsFile {
                         groups(document.patientGroups()),
                         at("chart", () -> chart(document.chart())),
                         levels(document.referenceLevels()),
-                        at("session", () -> session(document.session()))));
+                        at("session", () -> session(document.session())),
+                        ledger(document.ledger()),
+                        at("review", () -> review(document.review()))));
     }
 
     private <T> T at(String key, Supplier<T> making) {
@@ -114,6 +118,26 @@ final class SettingsFile {
                 : new Settings.SessionPart(
                         part.idleMinutes() == null ? standard.idle() : Duration.ofMinutes(part.idleMinutes()),
                         part.absoluteHours() == null ? standard.absolute() : Duration.ofHours(part.absoluteHours()));
+    }
+
+    /** An empty folder is the usual one. */
+    private Settings.LedgerPart ledger(SettingsDocument.LedgerPart part) {
+        return part == null || part.folder() == null
+                ? defaults.ledger()
+                : new Settings.LedgerPart(Optional.of(part.folder())
+                        .filter(folder -> !folder.isBlank())
+                        .map(Path::of));
+    }
+
+    private ReviewLimits review(SettingsDocument.ReviewPart part) {
+        var standard = defaults.reviewLimits();
+        return part == null
+                ? standard
+                : new ReviewLimits(
+                        part.maxExposureShiftDb() == null
+                                ? standard.maxExposureShiftDb()
+                                : part.maxExposureShiftDb().doubleValue(),
+                        or(part.maxKermaRisePercent(), standard.maxKermaRisePercent()));
     }
 
     private List<PatientGroup> groups(List<GroupPart> parts) {

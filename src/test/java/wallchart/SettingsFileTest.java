@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import wallchart.signoff.ReviewLimits;
 
 /** What a site may write into its settings, and what stops the start. */
 class SettingsFileTest {
@@ -71,6 +72,21 @@ class SettingsFileTest {
         assertThat(settings.database()).isEqualTo(Settings.defaults().database());
     }
 
+    @Test
+    void checkpoints_are_kept_beside_the_h2_file_unless_a_folder_is_chosen() throws IOException {
+        assertThat(read("database: {url: \"jdbc:h2:file:./here/site\"}").ledgerFolder())
+                .isEqualTo(Path.of("./here/site.ledger"));
+        assertThat(read("database: {url: \"jdbc:postgresql://db/site\"}").ledgerFolder())
+                .isEqualTo(Path.of("./data/wallchart.ledger"));
+        assertThat(read("ledger: {folder: /mnt/proofs}").ledgerFolder()).isEqualTo(Path.of("/mnt/proofs"));
+    }
+
+    @Test
+    void the_limits_of_a_change_are_the_sites_to_choose() throws IOException {
+        assertThat(read("review: {maxExposureShiftDb: 0.5}").reviewLimits()).isEqualTo(new ReviewLimits(0.5, 25));
+        assertThat(read("review: {maxKermaRisePercent: 10}").reviewLimits()).isEqualTo(new ReviewLimits(1.0, 10));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -91,6 +107,11 @@ class SettingsFileTest {
             chart: {reviewAfterMonths: 61}             | reviewAfterMonths is 61: 1 to 60
             session: {idleMinutes: 1}                  | idleMinutes is 1: 2 to 1440
             session: {idleMinutes: 60, absoluteHours: 0} | absoluteHours is 0
+            ledger: {file: x}                          | ledger.file is no known key: write one of folder
+            review: {maxExposureShiftDb: 0}            | review: largest exposure shift is 0.0 dB: over 0, at most 10
+            review: {maxExposureShiftDb: 1e0}          | review.maxExposureShiftDb is "1e0", no number
+            review: {maxKermaRisePercent: -1}          | review: largest kerma rise is -1 %: 0 to 1000
+            review: {maxKermaRisePercent: 2.5}         | review.maxKermaRisePercent
             patientGroups: [{id: Adult, label: A, by: age}]    | patient group is "Adult": 1 to 32 lower-case
             patientGroups: [{id: adult, label: A, by: height}] | by is "height": write age, weight or size
             patientGroups: [{label: A, by: age}]       | patientGroups.0: id is missing

@@ -59,7 +59,9 @@ final class HttpRatio {
                 standard.patientGroups(),
                 standard.chart(),
                 standard.referenceLevels(),
-                standard.session());
+                standard.session(),
+                standard.ledger(),
+                standard.reviewLimits());
         try (var application = Application.start(
                 settings, database, java.nio.file.Files.createTempDirectory("ledger"), Clock.systemUTC())) {
             return compare(application.port(), rooms, tokens);

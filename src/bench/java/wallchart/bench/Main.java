@@ -1,19 +1,23 @@
 package wallchart.bench;
 
 import java.util.List;
+import wallchart.audit.LedgerBenchmark;
 
-/** Runs the benchmarks named on the command line, or all: technique, http, store. */
+/** Runs the benchmarks named on the command line, or all: technique, http, store, ledger. */
 public final class Main {
 
     private Main() {}
 
     public static void main(String[] names) throws Exception {
-        var wanted = names.length == 0 ? List.of("technique", "http", "store") : List.of(names);
+        var wanted = names.length == 0 ? List.of("technique", "http", "store", "ledger") : List.of(names);
         if (wanted.contains("store")) {
             StoreSize.measure();
         }
         if (wanted.contains("http")) {
             HttpRatio.measure();
+        }
+        if (wanted.contains("ledger")) {
+            LedgerBenchmark.measure();
         }
         if (wanted.contains("technique")) {
             org.openjdk.jmh.Main.main(new String[] {TechniqueBenchmark.class.getSimpleName()});

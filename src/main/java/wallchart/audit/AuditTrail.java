@@ -16,6 +16,7 @@ public final class AuditTrail {
     private final Checkpoints checkpoints;
     private final LedgerCheck check;
     private final EventStore events = new EventStore();
+    private final EventPages pages = new EventPages();
     private final Ledger ledger = new Ledger();
 
     /** @param records the kinds of signed records that are held against their events */
@@ -35,7 +36,7 @@ public final class AuditTrail {
         if (limit < 1 || limit > LONGEST_PAGE) {
             throw new IllegalArgumentException("limit is " + limit + ": 1 to " + LONGEST_PAGE);
         }
-        return database.read(tx -> events.page(tx, filter, after, limit));
+        return database.read(tx -> pages.page(tx, filter, after, limit));
     }
 
     /** One event by its number. */

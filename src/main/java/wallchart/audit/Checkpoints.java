@@ -1,6 +1,7 @@
 package wallchart.audit;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -8,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +17,7 @@ import java.util.Optional;
 
 /**
  * The file of checkpoints with its key, in a folder outside the database: one line for each, oldest first, each safe on disk
- * before the next is thought of. For one thread at a time.
+ * before the next is thought of. One thread writes, others may read meanwhile.
  */
 public final class Checkpoints {
 
@@ -39,45 +41,45 @@ public final class Checkpoints {
         record Doubted(String what) implements Reading {}
     }
 
+    /** Reads and verifies all of them. */
     Reading read() {
-        try {
-            var file = folder.resolve(FILE);
-            if (!Files.exists(file)) {
-                return new Reading.Signed(List.of());
-            }
-            return read(wholeLines(Files.readString(file)));
-        } catch (IOException unreadable) {
-            return new Reading.Doubted("the checkpoints in " + folder + " cannot be read: " + unreadable.getMessage());
-        }
-    }
-
-    /** A last line that a crash cut short was never relied on. */
-    private static List<String> wholeLines(String text) {
-        return text.substring(0, text.lastIndexOf('\n') + 1).lines().toList();
-    }
-
-    private Reading read(List<String> lines) throws IOException {
-        var key = LedgerKey.find(folder);
         var checkpoints = new ArrayList<Checkpoint>();
-        long before = -1;
-        for (int i = 0; i < lines.size(); i++) {
-            var line = lines.get(i);
-            var checkpoint = parsed(line)
-                    .filter(one -> key.filter(ours -> ours.signed(one)).isPresent());
-            if (checkpoint.isEmpty() || checkpoint.get().seq() <= before) {
-                return new Reading.Doubted("checkpoint " + (i + 1) + " in " + folder + " is not what was signed there");
-            }
-            before = checkpoint.get().seq();
-            checkpoints.add(checkpoint.get());
-        }
-        return new Reading.Signed(checkpoints);
+        return new CheckpointReading(this)
+                .goOn(checkpoints::add)
+                .<Reading>map(Reading.Doubted::new)
+                .orElseGet(() -> new Reading.Signed(checkpoints));
     }
 
-    private static Optional<Checkpoint> parsed(String line) {
+    Path folder() {
+        return folder;
+    }
+
+    /** The file as bytes; none where nothing was signed yet. */
+    InputStream open() throws IOException {
+        var file = folder.resolve(FILE);
+        return Files.exists(file) ? Files.newInputStream(file) : InputStream.nullInputStream();
+    }
+
+    /**
+     * What a look at the folder shows without reading the file.
+     *
+     * @param length in bytes; -1 where there is no file
+     * @param changed when it was last written to, as the file system says
+     * @param identity of the file itself, where the file system has such a thing: another after a replacement
+     * @param key the public key beside it, as it is written there
+     */
+    record State(long length, Instant changed, String identity, String key) {}
+
+    State state() {
         try {
-            return Optional.of(Checkpoint.ofLine(line));
-        } catch (IllegalArgumentException none) {
-            return Optional.empty();
+            var key = LedgerKey.text(folder);
+            if (!Files.exists(folder.resolve(FILE))) {
+                return new State(-1, Instant.EPOCH, "", key);
+            }
+            var file = Files.readAttributes(folder.resolve(FILE), BasicFileAttributes.class);
+            return new State(file.size(), file.lastModifiedTime().toInstant(), String.valueOf(file.fileKey()), key);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException("the checkpoints in " + folder + " cannot be looked at", unreadable);
         }
     }
 

@@ -22,4 +22,10 @@ public record EventFilter(
     /** Every event. */
     public static final EventFilter ALL =
             new EventFilter(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** Whether an event happened in the period. */
+    boolean isInPeriod(Event event) {
+        return from.filter(event.at()::isBefore).isEmpty()
+                && to.filter(end -> !event.at().isBefore(end)).isEmpty();
+    }
 }

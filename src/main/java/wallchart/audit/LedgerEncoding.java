@@ -73,8 +73,8 @@ final class LedgerEncoding {
     }
 
     private static void requireExact(JsonNode node) {
-        boolean tooLarge =
-                node.isIntegralNumber() && (!node.canConvertToLong() || Math.abs(node.longValue()) > LARGEST);
+        boolean tooLarge = node.isIntegralNumber()
+                && (!node.canConvertToLong() || node.longValue() > LARGEST || node.longValue() < -LARGEST);
         if (node.isNumber() && !node.isIntegralNumber() || tooLarge) {
             throw new IllegalArgumentException(
                     "details hold the number " + node + ": write fractions and large numbers as decimal text");

@@ -2,7 +2,6 @@ package wallchart.audit;
 
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -25,7 +24,7 @@ public final class LedgerKeeper implements AutoCloseable {
     private static final long FAREWELL_SECONDS = 10;
 
     private final Database database;
-    private final Checkpoints checkpoints;
+    private final CheckpointWatch checkpoints;
     private final LedgerCheck check = new LedgerCheck(List.of());
     private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(task -> {
         var daemon = new Thread(task, "ledger-keeper");
@@ -37,19 +36,21 @@ public final class LedgerKeeper implements AutoCloseable {
     private long signedUpTo = -1;
     private boolean doubted;
 
-    private LedgerKeeper(Database database, Checkpoints checkpoints) {
+    /** A keeper whose beats somebody else gives. */
+    LedgerKeeper(Database database, CheckpointWatch checkpoints) {
         this.database = database;
         this.checkpoints = checkpoints;
     }
 
     /** Begins to keep the ledger of that database. */
     public static LedgerKeeper start(Database database, Checkpoints checkpoints) {
-        var keeper = new LedgerKeeper(database, checkpoints);
+        var keeper = new LedgerKeeper(database, new CheckpointWatch(checkpoints));
         keeper.thread.scheduleWithFixedDelay(keeper::keep, 0, 1, TimeUnit.SECONDS);
         return keeper;
     }
 
-    private synchronized void keep() {
+    /** One beat; what fails because database or folder are away is tried again at the next. */
+    synchronized void keep() {
         try {
             if (!doubted) {
                 look();
@@ -62,26 +63,26 @@ public final class LedgerKeeper implements AutoCloseable {
     }
 
     private void look() {
-        if (database.<Long>read(rows::newest) == signedUpTo) {
-            return; // nothing was entered since
-        }
-        var reading = checkpoints.read();
-        if (reading instanceof Checkpoints.Reading.Doubted unsure) {
-            stop(new Doubtful(0, unsure.what()));
-            return;
-        }
-        var last = ((Checkpoints.Reading.Signed) reading).newest();
-        // as a write, because what is signed must be safe on disk before
-        var found = database.<Verification>write(BY, tx -> check.verifySince(tx, last));
-        if (found instanceof Doubtful doubt) {
-            stop(doubt);
-        } else {
-            sign((Sound) found, last);
+        var unsure = checkpoints.findDoubt();
+        if (unsure.isPresent()) {
+            stop(new Doubtful(0, unsure.get()));
+        } else if (database.<Long>read(rows::newest) != signedUpTo) {
+            check();
         }
     }
 
-    private void sign(Sound sound, Optional<Checkpoint> last) {
-        if (sound.events() > last.map(Checkpoint::seq).orElse(0L)) {
+    private void check() {
+        // as a write, because what is signed must be safe on disk before
+        var found = database.<Verification>write(BY, tx -> check.verifySince(tx, checkpoints.newest()));
+        if (found instanceof Doubtful doubt) {
+            stop(doubt);
+        } else {
+            sign((Sound) found);
+        }
+    }
+
+    private void sign(Sound sound) {
+        if (sound.events() > checkpoints.newest().map(Checkpoint::seq).orElse(0L)) {
             checkpoints.add(sound.events(), sound.head(), database.clock().instant());
         }
         signedUpTo = sound.events();

@@ -48,6 +48,12 @@ final class LedgerKey {
         }
     }
 
+    /** The public key of that folder as it is written there; empty where there is none. */
+    static String text(Path folder) throws IOException {
+        var file = folder.resolve(PUBLIC);
+        return Files.exists(file) ? Files.readString(file) : "";
+    }
+
     /** The key of that folder, made where there is none. */
     static LedgerKey findOrMake(Path folder) throws IOException {
         var found = find(folder);
@@ -86,13 +92,17 @@ final class LedgerKey {
     }
 
     Checkpoint sign(Checkpoint unsigned) throws IOException {
-        var signature = Ed25519.sign(secretKey(), unsigned.text().getBytes(StandardCharsets.UTF_8));
+        var signature = sign(unsigned.text().getBytes(StandardCharsets.UTF_8));
         return new Checkpoint(
                 unsigned.seq(),
                 unsigned.hash(),
                 unsigned.at(),
                 unsigned.keyId(),
                 Base64.getEncoder().encodeToString(signature));
+    }
+
+    byte[] sign(byte[] message) throws IOException {
+        return Ed25519.sign(secretKey(), message);
     }
 
     private PrivateKey secretKey() throws IOException {
@@ -106,12 +116,15 @@ final class LedgerKey {
     boolean signed(Checkpoint checkpoint) {
         try {
             return checkpoint.keyId().equals(id())
-                    && Ed25519.fits(
-                            shown,
+                    && signed(
                             checkpoint.text().getBytes(StandardCharsets.UTF_8),
                             Base64.getDecoder().decode(checkpoint.signature()));
         } catch (IllegalArgumentException noBase64) {
             return false;
         }
+    }
+
+    boolean signed(byte[] message, byte[] signature) {
+        return Ed25519.fits(shown, message, signature);
     }
 }

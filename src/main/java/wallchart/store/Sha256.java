@@ -33,4 +33,13 @@ public final class Sha256 {
             throw new IllegalStateException("every Java has SHA-256", missing);
         }
     }
+
+    /** The digest of the bytes so far, which goes on afterwards. */
+    public static byte[] soFar(MessageDigest digest) {
+        try {
+            return ((MessageDigest) digest.clone()).digest();
+        } catch (CloneNotSupportedException missing) {
+            throw new IllegalStateException("the SHA-256 of every Java can be copied", missing);
+        }
+    }
 }

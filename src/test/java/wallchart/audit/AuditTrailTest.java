@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,6 +61,42 @@ class AuditTrailTest extends OnEveryDatabase {
         assertThat(numbers(filter("r2", "lead", "version-signed", start, null), 0, 9))
                 .containsExactly(3L);
         assertThat(numbers(filter("r1", "physicist", null, null, null), 0, 9)).isEmpty();
+    }
+
+    /** Several stretches of events; every hundred of them the clock is set back by half an hour, now and then to last year. */
+    @Test
+    void a_period_is_found_page_by_page_wherever_a_clock_was_set_back() {
+        var random = new Random(7);
+        var at = new ArrayList<Instant>(
+                trail.page(EventFilter.ALL, 0, 9).stream().map(Event::at).toList());
+        for (int i = 0; i < 700; i++) {
+            clock().set((random.nextInt(60) == 0 ? "2025-01-01T00:00:00Z" : after(at, i % 100 == 0 ? -1800 : 60)));
+            at.add(clock().instant());
+            var act = Act.inRoom("r" + i % 3, "act-done", "thing/" + i, "", Map.of());
+            database().run(Actor.system("test"), tx -> ledger.append(tx, act));
+        }
+        for (int i = 0; i < 60; i++) {
+            var from = at.get(random.nextInt(at.size()));
+            var to = from.plusSeconds(random.nextInt(20_000));
+            var room = random.nextBoolean() ? null : "r1";
+            var expected = trail.page(EventFilter.ALL, 0, 500).stream()
+                    .filter(event -> !event.at().isBefore(from) && event.at().isBefore(to))
+                    .filter(event -> room == null || event.room().equals(Optional.of(room)))
+                    .map(Event::seq)
+                    .toList();
+            var found = new ArrayList<Long>();
+            List<Long> page;
+            do {
+                page = numbers(
+                        filter(room, null, null, from, to), found.isEmpty() ? 0 : found.get(found.size() - 1), 7);
+                found.addAll(page);
+            } while (page.size() == 7 && found.get(found.size() - 1) < 500);
+            assertThat(found.stream().filter(seq -> seq <= 500)).isEqualTo(expected);
+        }
+    }
+
+    private static String after(List<Instant> at, int seconds) {
+        return at.get(at.size() - 1).plusSeconds(seconds).toString();
     }
 
     @Test

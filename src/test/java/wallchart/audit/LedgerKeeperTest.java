@@ -56,4 +56,23 @@ class LedgerKeeperTest extends OnEveryDatabase {
                 .isInstanceOfSatisfying(Verification.Doubtful.class, doubt -> assertThat(doubt.what())
                         .contains("is not what was signed there"));
     }
+
+    @Test
+    void a_file_of_checkpoints_that_is_changed_while_the_service_runs_stops_the_ledger_at_the_next_beat()
+            throws Exception {
+        var keeper = new LedgerKeeper(database(), new CheckpointWatch(new Checkpoints(folder)));
+        append(database());
+        keeper.keep();
+        append(database());
+        keeper.keep();
+        keeper.keep();
+        var file = folder.resolve("checkpoints.ndjson");
+        var lines = Files.readAllLines(file);
+        assertThat(lines).hasSize(2);
+        Files.writeString(file, lines.get(0) + "\n");
+        keeper.keep();
+        assertThatThrownBy(() -> append(database()))
+                .isInstanceOf(LedgerStopped.class)
+                .hasMessageContaining("2 of them were changed, removed or replaced");
+    }
 }
