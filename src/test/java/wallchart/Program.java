@@ -2,6 +2,7 @@ package wallchart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +16,7 @@ import java.util.regex.Pattern;
 final class Program implements AutoCloseable {
 
     private static final Path JAR = Path.of("target/wallchart.jar").toAbsolutePath();
+    private static final Path TEST_CLASSES = Path.of("target/test-classes").toAbsolutePath();
     private static final String START_SOONER = "-XX:TieredStopAtLevel=1";
     private static final Duration PATIENCE = Duration.ofSeconds(120);
     private static final int POLL_MS = 20;
@@ -36,6 +38,15 @@ final class Program implements AutoCloseable {
     static List<String> jar(String... args) {
         assertThat(JAR).as("the jar that mvn package builds").exists();
         var command = new ArrayList<>(List.of(java(), START_SOONER, "-jar", JAR.toString()));
+        command.addAll(List.of(args));
+        return command;
+    }
+
+    /** The command line that runs a main class of the tests, with the built jar beside it. */
+    static List<String> besideJar(Class<?> main, String... args) {
+        assertThat(JAR).as("the jar that mvn package builds").exists();
+        var classPath = JAR + File.pathSeparator + TEST_CLASSES;
+        var command = new ArrayList<>(List.of(java(), START_SOONER, "-cp", classPath, main.getName()));
         command.addAll(List.of(args));
         return command;
     }

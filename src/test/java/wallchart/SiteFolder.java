@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import wallchart.Program.Ended;
 
@@ -23,18 +24,24 @@ record SiteFolder(Path folder) {
 
     /** A folder with settings and department, and nothing done yet. */
     static SiteFolder prepare(Path folder) throws IOException {
+        var site = withSettings(folder);
+        var room = Files.createDirectories(folder.resolve("department/r1"));
+        for (var name :
+                List.of("equipment.yaml", "chart-1.csv", "adjustments-1.csv", "chart-2.csv", "adjustments-2.csv")) {
+            Files.copy(Path.of("demo-data/r1", name), room.resolve(name));
+        }
+        return site.writeVersions(1);
+    }
+
+    /** A folder with settings, and no department yet. */
+    static SiteFolder withSettings(Path folder) throws IOException {
         var groups = Files.readAllLines(Path.of("demo-data/site.yaml")).stream()
                 .filter(line -> line.matches("  - \\{id: .*"))
                 .toList();
         assertThat(groups).isNotEmpty();
         Files.createDirectories(folder.resolve("config"));
         Files.writeString(folder.resolve("config/site.yaml"), SETTINGS + String.join("\n", groups) + "\n");
-        var room = Files.createDirectories(folder.resolve("department/r1"));
-        for (var name :
-                List.of("equipment.yaml", "chart-1.csv", "adjustments-1.csv", "chart-2.csv", "adjustments-2.csv")) {
-            Files.copy(Path.of("demo-data/r1", name), room.resolve(name));
-        }
-        return new SiteFolder(folder).writeVersions(1);
+        return new SiteFolder(folder);
     }
 
     /** Writes the room's {@code chart.yaml}: versions 1 to last. */
@@ -69,7 +76,12 @@ record SiteFolder(Path folder) {
 
     /** Adds the lead radiographer's account. */
     Ended addLead() throws IOException {
-        return run(PASSWORD, "person", "add", LEAD, "--printed-name", "Alex Example", "--role", "lead");
+        return add(LEAD, "Alex Example", "lead");
+    }
+
+    /** Adds an account, with the password that everybody has here. */
+    Ended add(String name, String printedName, String role) throws IOException {
+        return run(PASSWORD, "person", "add", name, "--printed-name", printedName, "--role", role);
     }
 
     Ended load(String password) throws IOException {
@@ -87,14 +99,23 @@ record SiteFolder(Path folder) {
     }
 
     private static List<String> withSettings(String... args) {
-        var command = Program.jar(args);
-        command.addAll(List.of("--config", "config/site.yaml"));
-        return command;
+        return withSettings(Program.jar(args));
+    }
+
+    private static List<String> withSettings(List<String> command) {
+        var whole = new ArrayList<>(command);
+        whole.addAll(List.of("--config", "config/site.yaml"));
+        return whole;
     }
 
     /** The service with this site's settings, listening. */
     Service serve() throws IOException {
-        var program = Program.start(folder, "", withSettings("serve"));
+        return serve(Program.jar("serve"));
+    }
+
+    /** The service as that command line starts it. */
+    Service serve(List<String> command) throws IOException {
+        var program = Program.start(folder, "", withSettings(command));
         return new Service(program, program.await("http://127\\.0\\.0\\.1:\\d+"));
     }
 

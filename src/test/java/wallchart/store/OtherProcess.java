@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Objects;
 
 /** A second Java process with this one's class path, which a test may kill at any moment. */
-final class OtherProcess implements AutoCloseable {
+public final class OtherProcess implements AutoCloseable {
 
     private final Process process;
     private final BufferedReader output;
@@ -21,7 +21,7 @@ final class OtherProcess implements AutoCloseable {
         this.output = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     }
 
-    static OtherProcess start(Class<?> main, String... arguments) throws IOException {
+    public static OtherProcess start(Class<?> main, String... arguments) throws IOException {
         var java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         var classPath = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
         var command = new ArrayList<>(List.of(java, "-cp", classPath, main.getName()));
@@ -31,7 +31,7 @@ final class OtherProcess implements AutoCloseable {
     }
 
     /** The next line it printed; waits for one. */
-    String readLine() throws IOException {
+    public String readLine() throws IOException {
         return Objects.requireNonNull(output.readLine(), "the other process ended without a word");
     }
 
@@ -44,6 +44,11 @@ final class OtherProcess implements AutoCloseable {
         }
         var complete = text.substring(0, text.lastIndexOf("\n") + 1);
         return complete.lines().toList();
+    }
+
+    /** Waits until it ends by itself, and returns its exit code. */
+    public int ended() throws InterruptedException {
+        return process.waitFor();
     }
 
     @Override
