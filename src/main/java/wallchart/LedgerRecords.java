@@ -6,6 +6,7 @@ import wallchart.audit.RecordCheck;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
 import wallchart.people.People;
+import wallchart.signoff.SignoffDesk;
 
 /** Every kind of record that is held against the ledger when it is checked. */
 final class LedgerRecords {
@@ -13,7 +14,8 @@ final class LedgerRecords {
     private LedgerRecords() {}
 
     static List<RecordCheck> all() {
-        return Stream.concat(Stream.of(Charts.records(), Rooms.records()), People.records().stream())
+        return Stream.concat(
+                        Stream.of(Charts.records(), Rooms.records(), SignoffDesk.records()), People.records().stream())
                 .toList();
     }
 }

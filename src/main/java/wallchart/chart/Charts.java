@@ -33,6 +33,9 @@ public final class Charts {
     /** The unique constraint that lets one of two rival signatures win. */
     public static final String NUMBER_TAKEN = VersionStore.NUMBER_TAKEN;
 
+    /** The action of the event of every version. */
+    public static final String SIGNED = VersionEvent.ACTION;
+
     private final Database database;
     private final Publishing publishing;
     private final Cache<VersionNumber, ChartVersion> past;

@@ -105,6 +105,22 @@ final class ChangeColumns {
         };
     }
 
+    /**
+     * The same, and nothing may stand in a column that says nothing in this state.
+     *
+     * @throws IllegalStateException where something does: the table was changed by hand
+     */
+    static Change readWhole(ResultSet rows, StatementContext context) throws SQLException {
+        var change = read(rows, context);
+        for (var column : values(change).entrySet()) {
+            if (column.getValue() == null && rows.getObject(column.getKey()) != null) {
+                throw new IllegalStateException("change " + change.id() + " is "
+                        + change.state().slug() + " and has a " + column.getKey() + "; restore a backup");
+            }
+        }
+        return change;
+    }
+
     private static ChangeHead head(ResultSet rows) throws SQLException {
         return new ChangeHead(
                 rows.getLong("id"),

@@ -1,5 +1,6 @@
 package wallchart.signoff;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -19,32 +20,33 @@ final class ChangeEvents {
     static final String CONCURRED = "change-concurred";
     static final String REVIEWED = "second-review-done";
 
+    /** Details by which {@link ChangeRecords} follows a change: of its own events, and of a signature. */
+    static final String REVISION = "revision";
+
+    static final String RECORD = "record";
+    static final String CHANGE = "change";
+    static final String SIGNED_REVISION = "changeRevision";
+    static final String SIGNED_RECORD = "changeRecord";
+
     private ChangeEvents() {}
 
     /**
      * What the ledger says about a step.
      *
      * @param action such as {@code change-submitted}
-     * @param next the change after it, with its edits
+     * @param next the change after it
+     * @param record the digest of all that is stored of it then
      * @param reason in the words of the one who acts; may be empty
      * @param details what only this step has to say
      */
-    static Act of(String action, Change next, Edits edits, String reason, Map<String, ?> details) {
+    static Act of(String action, Change next, String record, String reason, Map<String, ?> details) {
         var all = new TreeMap<String, Object>(details);
-        all.putAll(standing(next, edits));
+        all.putAll(Map.of("state", next.state().slug(), REVISION, next.head().revision(), RECORD, record));
         return Act.inRoom(next.head().room(), action, "change/" + next.id(), reason, all);
     }
 
-    /** Where the change stands, and the digest of all that is stored of it. */
-    private static Map<String, Object> standing(Change change, Edits edits) {
-        return Map.of(
-                "state", change.state().slug(),
-                "revision", change.head().revision(),
-                "record", record(change, edits));
-    }
-
     /** The digest of everything that is stored of a change: {@code sha256:} and 64 hex digits over its canonical JSON. */
-    static String record(Change change, Edits edits) {
+    static String record(Change change, Edits edits, List<Long> numbers) {
         var all = new TreeMap<String, Object>();
         ChangeColumns.values(change).forEach((name, value) -> {
             if (value != null) {
@@ -52,6 +54,7 @@ final class ChangeEvents {
             }
         });
         all.put("id", Long.toString(change.id()));
+        all.put("rowNumbers", numbers.stream().map(String::valueOf).toList());
         all.put("rows", edits.rows().stream().map(ChangeEvents::words).toList());
         edits.adjustments().ifPresent(edit -> {
             all.put("adjustments", edit.wanted().stream().map(RowFields::of).toList());
@@ -68,16 +71,24 @@ final class ChangeEvents {
     }
 
     /** What led to the signature of a change. */
-    static Map<String, Object> evidence(Change.Signed signed, Edits edits, Proposal proposal, Impact impact) {
+    static Map<String, Object> evidence(Change.Signed signed, String record, Proposal proposal, Impact impact) {
         var evidence = new TreeMap<String, Object>(Map.of(
-                "change", signed.id(),
-                "changeKind", signed.head().kind().slug(),
-                "changeRevision", signed.head().revision(),
-                "changeRecord", record(signed, edits),
-                "author", signed.head().author().personId(),
-                "authorName", signed.head().author().printedName(),
-                "onVersion", proposal.onVersion(),
-                "impactDigest", impact.digest()));
+                CHANGE,
+                signed.id(),
+                "changeKind",
+                signed.head().kind().slug(),
+                SIGNED_REVISION,
+                signed.head().revision(),
+                SIGNED_RECORD,
+                record,
+                "author",
+                signed.head().author().personId(),
+                "authorName",
+                signed.head().author().printedName(),
+                "onVersion",
+                proposal.onVersion(),
+                "impactDigest",
+                impact.digest()));
         signed.concurrence().ifPresent(given -> {
             evidence.put("concurredBy", given.by().personId());
             evidence.put("concurredName", given.by().printedName());

@@ -86,6 +86,18 @@ final class ChangeStore {
         return query.map(ChangeColumns::read).list();
     }
 
+    /**
+     * Every change, by ascending number, for the check of the ledger.
+     *
+     * @throws IllegalStateException where one says what it cannot say in its state
+     */
+    List<Change> all(ReadTx tx) {
+        return tx.handle()
+                .createQuery(SELECT + " ORDER BY id")
+                .map(ChangeColumns::readWhole)
+                .list();
+    }
+
     /** Signed changes with a second review, the earliest due first. */
     List<Change> secondReviews(ReadTx tx, boolean openOnly) {
         return tx.handle()

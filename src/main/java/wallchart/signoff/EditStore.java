@@ -1,5 +1,6 @@
 package wallchart.signoff;
 
+import java.util.List;
 import java.util.Optional;
 import wallchart.chart.RowKey;
 import wallchart.signoff.Edits.AdjustmentsEdit;
@@ -11,16 +12,41 @@ final class EditStore {
 
     /** In the order of the first edit of each row. */
     Edits list(ReadTx tx, long change) {
-        var rows = tx.handle()
-                .createQuery(
-                        "SELECT kind, fields, based_on FROM chart_change_row WHERE change_id = :change ORDER BY id")
+        var rows = tx
+                .handle()
+                .createQuery("SELECT row_key, kind, fields, based_on FROM chart_change_row"
+                        + " WHERE change_id = :change ORDER BY id")
                 .bind("change", change)
-                .map((row, context) -> new RowEdit(
-                        RowEdit.Kind.ofSlug(row.getString("kind")),
-                        EditTexts.row(row.getString("fields")),
-                        row.getInt("based_on")))
-                .list();
+                .map((row, context) -> new Keyed(
+                        row.getString("row_key"),
+                        new RowEdit(
+                                RowEdit.Kind.ofSlug(row.getString("kind")),
+                                EditTexts.row(row.getString("fields")),
+                                row.getInt("based_on"))))
+                .list()
+                .stream()
+                .map(Keyed::edit)
+                .toList();
         return new Edits(rows, findAdjustments(tx, change));
+    }
+
+    /** An edit under the key by which it is found. */
+    private record Keyed(String key, RowEdit edit) {
+        Keyed {
+            if (!key.equals(edit.key().toString())) {
+                throw new IllegalStateException(
+                        "an edit of row " + edit.key() + " is stored as one of " + key + "; restore a backup");
+            }
+        }
+    }
+
+    /** The numbers by which edits stand in their order. */
+    List<Long> numbers(ReadTx tx, long change) {
+        return tx.handle()
+                .createQuery("SELECT id FROM chart_change_row WHERE change_id = :change ORDER BY id")
+                .bind("change", change)
+                .mapTo(Long.class)
+                .list();
     }
 
     private static Optional<AdjustmentsEdit> findAdjustments(ReadTx tx, long change) {
@@ -84,5 +110,14 @@ final class EditStore {
                 .createUpdate("DELETE FROM chart_change_adjustments WHERE change_id = :change")
                 .bind("change", change)
                 .execute();
+    }
+
+    /** Numbers of all changes that something is stored for. */
+    List<Long> changes(ReadTx tx) {
+        return tx.handle()
+                .createQuery("SELECT change_id FROM chart_change_row"
+                        + " UNION SELECT change_id FROM chart_change_adjustments ORDER BY change_id")
+                .mapTo(Long.class)
+                .list();
     }
 }

@@ -31,20 +31,22 @@ final class EditTexts {
         return json(adjustments.stream().map(RowFields::of).toList());
     }
 
-    /** @throws IllegalStateException where the text does not make a row: the table was changed by hand */
+    /** @throws IllegalStateException where the text is none that {@link #of} writes: the table was changed by hand */
     static Row row(String text) {
         return RowReader.read(read(text, FIELDS)) instanceof RowReading.Accepted accepted
+                        && of(accepted.row()).equals(text)
                 ? accepted.row()
                 : unreadable(text);
     }
 
     /** @throws IllegalStateException as {@link #row} */
     static List<Adjustment> adjustments(String text) {
-        return read(text, LIST).stream()
+        var adjustments = read(text, LIST).stream()
                 .map(fields -> AdjustmentReader.read(fields) instanceof AdjustmentReader.Reading.Accepted accepted
                         ? accepted.adjustment()
                         : EditTexts.<Adjustment>unreadable(text))
                 .toList();
+        return of(adjustments).equals(text) ? adjustments : unreadable(text);
     }
 
     /** The text that is the same for the same value, always: RFC 8785. */

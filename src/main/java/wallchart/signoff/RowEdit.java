@@ -1,5 +1,6 @@
 package wallchart.signoff;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import wallchart.chart.Row;
@@ -26,7 +27,10 @@ public record RowEdit(Kind kind, Row row, int basedOn) {
         }
 
         static Kind ofSlug(String slug) {
-            return valueOf(slug.toUpperCase(Locale.ROOT));
+            return Arrays.stream(values())
+                    .filter(kind -> kind.slug().equals(slug))
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalStateException("no edit is a \"" + slug + "\"; restore a backup"));
         }
     }
 

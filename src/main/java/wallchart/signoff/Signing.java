@@ -121,7 +121,7 @@ final class Signing {
                 : Optional.<SecondReview>empty();
         var signed = change.signed(proposal.onVersion() + 1, signature, review);
         steps.replace(tx, signed);
-        var evidence = ChangeEvents.evidence(signed, proposal.edits(), proposal, assessment.impact());
+        var evidence = ChangeEvents.evidence(signed, steps.record(tx, signed), proposal, assessment.impact());
         return published(charts.publish(tx, draft(tx, signed, proposal), evidence), signed);
     }
 

@@ -7,6 +7,7 @@ import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wallchart.audit.RecordCheck;
 import wallchart.chart.ChartRules;
 import wallchart.chart.Charts;
 import wallchart.chart.RowKey;
@@ -56,6 +57,11 @@ public final class SignoffDesk {
         this.openings = new Openings(rooms, charts, steps);
         this.editing = new Editing(steps, proposals);
         this.decisions = new Decisions(steps, proposals);
+    }
+
+    /** How the ledger's check holds changes against their events. */
+    public static RecordCheck records() {
+        return new ChangeRecords();
     }
 
     /** The same desk at the instants of another clock: for a history that is told afterwards. */

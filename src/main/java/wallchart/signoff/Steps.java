@@ -9,6 +9,7 @@ import wallchart.people.Role;
 import wallchart.signoff.Change.Open;
 import wallchart.store.Actor;
 import wallchart.store.Database;
+import wallchart.store.ReadTx;
 import wallchart.store.Tx;
 
 /**
@@ -75,8 +76,13 @@ final class Steps {
 
     /** Appends the event of a state that is stored already. */
     Outcome told(Tx tx, Change next, String action, String reason, Map<String, ?> details) {
-        ledger.append(tx, ChangeEvents.of(action, next, edits.list(tx, next.id()), reason, details));
+        ledger.append(tx, ChangeEvents.of(action, next, record(tx, next), reason, details));
         return new Outcome.Done(next);
+    }
+
+    /** The digest of all that is stored of a change. */
+    String record(ReadTx tx, Change change) {
+        return ChangeEvents.record(change, edits.list(tx, change.id()), edits.numbers(tx, change.id()));
     }
 
     /** Stores the next state, if the one before it is still what is stored. */

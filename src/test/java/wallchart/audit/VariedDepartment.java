@@ -39,6 +39,7 @@ final class VariedDepartment {
     private final Rooms rooms;
     private final Charts charts;
     private final Actor lead;
+    private final VariedChanges changes;
     private final Map<String, ChartContent> contents = new HashMap<>();
     private int acts;
 
@@ -51,6 +52,7 @@ final class VariedDepartment {
         this.rooms = new Rooms(database);
         this.charts = new Charts(database, rooms, ChartRules.adultsOnly());
         this.lead = aPerson(people, "lead", Role.LEAD).asActor();
+        this.changes = new VariedChanges(database, rooms, charts, people, random);
         ROOMS.forEach(room -> rooms.install(lead, aRoom().withId(room).document()));
     }
 
@@ -58,7 +60,7 @@ final class VariedDepartment {
     void act() {
         acts++;
         clock.advance(Duration.ofSeconds(1 + random.nextInt(100_000)).plusNanos(1_000L * random.nextInt(1_000_000)));
-        switch (random.nextInt(12)) {
+        switch (random.nextInt(16)) {
             case 0 ->
                 rooms.install(
                         lead, aRoom().withId(aRoomId()).withName("Room " + acts).document());
@@ -67,6 +69,7 @@ final class VariedDepartment {
             case 3 -> people.issueRoomToken(ADMINISTRATOR, aRoomId(), "console " + acts);
             case 4 -> people.revokeRoomToken(ADMINISTRATOR, 1 + random.nextInt(5));
             case 5 -> review();
+            case 6, 7, 8, 9 -> changes.act();
             default -> publish();
         }
     }

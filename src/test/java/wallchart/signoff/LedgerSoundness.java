@@ -24,7 +24,7 @@ final class LedgerSoundness {
     }
 
     static Verification verify(Database database) {
-        var check = new LedgerCheck(List.of(Charts.records(), Rooms.records()));
+        var check = new LedgerCheck(List.of(Charts.records(), Rooms.records(), SignoffDesk.records()));
         try {
             var checkpoints = new Checkpoints(Files.createTempDirectory("ledger"));
             return database.<Verification>read(tx -> check.verify(tx, checkpoints));
