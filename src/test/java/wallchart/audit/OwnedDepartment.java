@@ -19,8 +19,8 @@ import wallchart.store.SettableClock;
 /** A department with a history, its checkpoints, and all its tables in the hand of their owner, who has unlocked them. */
 final class OwnedDepartment implements AutoCloseable {
 
-    private static final int ACTS = 40;
-    private static final int ACTS_BETWEEN_COPIES = 8;
+    private static final int ACTS = 48;
+    private static final int ACTS_BETWEEN_COPIES = 12;
     private static final int FEWEST_ROWS = 3;
     private static final String NOT_YET =
             "not yet: the rows of a change are not held against the events of its steps; the version that comes of it is";
