@@ -16,7 +16,7 @@ import wallchart.store.StoreException;
 
 /**
  * Derives the chain of events anew from the rows, and holds it against the checkpoints and against the records it speaks of.
- * Takes no more memory for a longer ledger, but for one word for each signed record.
+ * Takes no more memory for a longer ledger, but for a few words for each record that its events speak of.
  *
  * <p>What it cannot show: well-made events added by somebody with write access after the newest checkpoint, which is a second
  * old while the service runs; and anything by somebody who has the private key too.

@@ -19,8 +19,8 @@ import wallchart.store.SettableClock;
 /** A department with a history, its checkpoints, and all its tables in the hand of their owner, who has unlocked them. */
 final class OwnedDepartment implements AutoCloseable {
 
-    private static final int ACTS = 40;
-    private static final int ACTS_BETWEEN_COPIES = 8;
+    private static final int ACTS = 48;
+    private static final int ACTS_BETWEEN_COPIES = 12;
     private static final int FEWEST_ROWS = 3;
     /**
      * Tables that prove nothing about what was signed, who may sign, or what was told. To cover one of them: a check in

@@ -8,11 +8,14 @@ import static wallchart.people.PeopleFixtures.peopleOf;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartRules;
 import wallchart.chart.Charts;
@@ -29,6 +32,7 @@ import wallchart.store.SettableClock;
 /** An invented department whose history is drawn by lot, one act of somebody after the other, through the services a user calls. */
 final class VariedDepartment {
 
+    private static final int KINDS_OF_ACTS = 16;
     private static final List<String> ROOMS = List.of("r1", "r2", "r3");
 
     private final SettableClock clock;
@@ -40,6 +44,7 @@ final class VariedDepartment {
     private final Charts charts;
     private final Actor lead;
     private final VariedChanges changes;
+    private final List<Integer> pack = new ArrayList<>();
     private final Map<String, ChartContent> contents = new HashMap<>();
     private int acts;
 
@@ -60,7 +65,7 @@ final class VariedDepartment {
     void act() {
         acts++;
         clock.advance(Duration.ofSeconds(1 + random.nextInt(100_000)).plusNanos(1_000L * random.nextInt(1_000_000)));
-        switch (random.nextInt(16)) {
+        switch (drawn()) {
             case 0 ->
                 rooms.install(
                         lead, aRoom().withId(aRoomId()).withName("Room " + acts).document());
@@ -72,6 +77,15 @@ final class VariedDepartment {
             case 6, 7, 8, 9 -> changes.act();
             default -> publish();
         }
+    }
+
+    /** As from a pack of cards, so that in a dozen acts every kind has its turn. */
+    private int drawn() {
+        if (pack.isEmpty()) {
+            IntStream.range(0, KINDS_OF_ACTS).forEach(pack::add);
+            Collections.shuffle(pack, random);
+        }
+        return pack.remove(pack.size() - 1);
     }
 
     private String aRoomId() {
