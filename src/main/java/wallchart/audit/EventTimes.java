@@ -41,24 +41,23 @@ final class EventTimes {
         }
         long from = filter.from().map(EventTimes::micros).orElse(Long.MIN_VALUE);
         long to = filter.to().map(EventTimes::micros).orElse(Long.MAX_VALUE);
-        var known = known(tx);
-        var spans = new ArrayList<Span>();
-        for (int i = 0; i < known.count(); i++) {
-            if (known.latest()[i] >= from && known.earliest()[i] <= to) {
-                join(spans, new Span((long) i * LENGTH, (i + 1L) * LENGTH));
-            }
-        }
-        join(spans, new Span((long) known.count() * LENGTH, Long.MAX_VALUE));
-        return spans;
+        return spans(known(tx), from, to);
     }
 
-    private static void join(List<Span> spans, Span next) {
-        var last = spans.isEmpty() ? null : spans.get(spans.size() - 1);
-        if (last != null && last.upTo() == next.after()) {
-            spans.set(spans.size() - 1, new Span(last.after(), next.upTo()));
-        } else {
-            spans.add(next);
+    private static List<Span> spans(Times known, long from, long to) {
+        var spans = new ArrayList<Span>();
+        int first = -1; // of stretches side by side
+        for (int i = 0; i < known.count(); i++) {
+            boolean wanted = known.latest()[i] >= from && known.earliest()[i] <= to;
+            if (wanted && first < 0) {
+                first = i;
+            } else if (!wanted && first >= 0) {
+                spans.add(new Span((long) first * LENGTH, (long) i * LENGTH));
+                first = -1;
+            }
         }
+        spans.add(new Span((first < 0 ? known.count() : (long) first) * LENGTH, Long.MAX_VALUE));
+        return spans;
     }
 
     /** All stretches but the last, which may still grow. */
