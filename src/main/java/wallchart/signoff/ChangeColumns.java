@@ -106,16 +106,16 @@ final class ChangeColumns {
     }
 
     /**
-     * The same, and nothing may stand in a column that says nothing in this state.
+     * The same; a column holds something where the state says something, and nothing where it does not.
      *
-     * @throws IllegalStateException where something does: the table was changed by hand
+     * @throws IllegalStateException where one does otherwise: the table was changed by hand
      */
     static Change readWhole(ResultSet rows, StatementContext context) throws SQLException {
         var change = read(rows, context);
         for (var column : values(change).entrySet()) {
-            if (column.getValue() == null && rows.getObject(column.getKey()) != null) {
+            if ((column.getValue() == null) != (rows.getObject(column.getKey()) == null)) {
                 throw new IllegalStateException("change " + change.id() + " is "
-                        + change.state().slug() + " and has a " + column.getKey() + "; restore a backup");
+                        + change.state().slug() + ", which its " + column.getKey() + " does not fit; restore a backup");
             }
         }
         return change;

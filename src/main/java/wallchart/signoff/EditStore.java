@@ -1,6 +1,9 @@
 package wallchart.signoff;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import wallchart.chart.RowKey;
 import wallchart.signoff.Edits.AdjustmentsEdit;
@@ -22,12 +25,16 @@ final class EditStore {
                         new RowEdit(
                                 RowEdit.Kind.ofSlug(row.getString("kind")),
                                 EditTexts.row(row.getString("fields")),
-                                row.getInt("based_on"))))
+                                basedOn(row))))
                 .list()
                 .stream()
                 .map(Keyed::edit)
                 .toList();
         return new Edits(rows, findAdjustments(tx, change));
+    }
+
+    private static int basedOn(ResultSet row) throws SQLException {
+        return Objects.requireNonNull(row.getObject("based_on", Integer.class), "an edit is based on no version");
     }
 
     /** An edit under the key by which it is found. */
@@ -54,7 +61,7 @@ final class EditStore {
                 .createQuery("SELECT wanted, based_on FROM chart_change_adjustments WHERE change_id = :change")
                 .bind("change", change)
                 .map((row, context) ->
-                        new AdjustmentsEdit(EditTexts.adjustments(row.getString("wanted")), row.getInt("based_on")))
+                        new AdjustmentsEdit(EditTexts.adjustments(row.getString("wanted")), basedOn(row)))
                 .findOne();
     }
 
