@@ -1,10 +1,14 @@
 package wallchart.store;
 
 import com.zaxxer.hikari.HikariDataSource;
+import java.sql.SQLException;
 import javax.sql.DataSource;
 import org.postgresql.ds.PGSimpleDataSource;
 
-/** PostgreSQL: one role, one pool; the server itself syncs each commit. */
+/**
+ * PostgreSQL: the owner migrates, the pool serves requests under a role that may not change what is append-only; the server itself
+ * syncs each commit.
+ */
 final class PostgresEngine implements Engine {
 
     /** A server that vanished without closing its connections must not hold a request for ever. */
@@ -35,12 +39,16 @@ final class PostgresEngine implements Engine {
     }
 
     @Override
-    public DataSource openPool() {
+    public DataSource openPool() throws SQLException {
+        try (var owner = owner().getConnection()) {
+            PostgresRights.renew(owner);
+        }
         var config = Pools.config(settings.url(), settings.user(), settings.password(), settings.poolSize());
         config.addDataSourceProperty("connectTimeout", String.valueOf(SECONDS_TO_CONNECT));
         config.addDataSourceProperty("socketTimeout", SECONDS_WITHOUT_AN_ANSWER);
         config.addDataSourceProperty("tcpKeepAlive", "true");
         config.addDataSourceProperty("ApplicationName", "wallchart");
+        config.addDataSourceProperty("options", "-c role=" + PostgresRights.APPLICATION);
         pool = Pools.open(config);
         return pool;
     }

@@ -18,9 +18,7 @@ final class Notes {
                     + " CONSTRAINT note_pk PRIMARY KEY (id),"
                     + " CONSTRAINT note_text_unique UNIQUE (text),"
                     + " CONSTRAINT note_text_not_empty CHECK (text <> ''))");
-            if (database.engine().dialect().equals("h2")) {
-                create.execute("GRANT SELECT, INSERT, UPDATE, DELETE ON note TO " + H2Rights.APPLICATION);
-            }
+            create.execute("GRANT SELECT, INSERT, UPDATE, DELETE ON note TO " + H2Rights.APPLICATION);
         }
         return new Notes();
     }
