@@ -4,7 +4,6 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.not;
 
-import io.restassured.response.Response;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,17 +20,6 @@ class ChangeBodiesWebTest {
     static final RunningService SERVICE = new RunningService();
 
     private final ChangeCalls calls = new ChangeCalls(SERVICE);
-
-    private static String json(String singleQuoted) {
-        return singleQuoted.replace('\'', '"');
-    }
-
-    private static void assertWrongMember(Response answer, String pointer) {
-        answer.then()
-                .statusCode(400)
-                .body("code", equalTo("invalid-body"))
-                .body("errors[0].pointer", equalTo(pointer == null ? "" : pointer));
-    }
 
     @ParameterizedTest
     @CsvSource(
@@ -54,8 +42,9 @@ class ChangeBodiesWebTest {
                 " | ,'baseVersion':2,'title':'Knee again'"
             })
     void a_mistaken_opening(String pointer, String rest) {
-        var body = json("{" + OPENING + (rest == null ? "" : rest) + "}");
-        assertWrongMember(calls.by(Role.RADIOGRAPHER).body(body).post("/api/v1/charts/r1/changes"), pointer);
+        var body = ChangeCalls.json("{" + OPENING + (rest == null ? "" : rest) + "}");
+        ChangeCalls.assertWrongMember(
+                calls.by(Role.RADIOGRAPHER).body(body).post("/api/v1/charts/r1/changes"), pointer);
     }
 
     @ParameterizedTest
@@ -73,14 +62,17 @@ class ChangeBodiesWebTest {
                 "/reason | 'title':'Knee','reason':'nothing \\u0000 at all here'"
             })
     void mistaken_words(String pointer, String members) {
-        var body = json("{'baseVersion':2," + members + "}");
-        assertWrongMember(calls.by(Role.RADIOGRAPHER).body(body).post("/api/v1/charts/r1/changes"), pointer);
+        var body = ChangeCalls.json("{'baseVersion':2," + members + "}");
+        ChangeCalls.assertWrongMember(
+                calls.by(Role.RADIOGRAPHER).body(body).post("/api/v1/charts/r1/changes"), pointer);
     }
 
     @Test
     void a_title_longer_than_a_list_shows() {
-        var body = json("{'baseVersion':2,'title':'" + "k".repeat(121) + "','reason':'long enough a reason'}");
-        assertWrongMember(calls.by(Role.RADIOGRAPHER).body(body).post("/api/v1/charts/r1/changes"), "/title");
+        var body =
+                ChangeCalls.json("{'baseVersion':2,'title':'" + "k".repeat(121) + "','reason':'long enough a reason'}");
+        ChangeCalls.assertWrongMember(
+                calls.by(Role.RADIOGRAPHER).body(body).post("/api/v1/charts/r1/changes"), "/title");
     }
 
     @ParameterizedTest
@@ -95,8 +87,9 @@ class ChangeBodiesWebTest {
                 "/title | 'version':1,'reason':'long enough a reason','title':'Back'"
             })
     void a_mistaken_revert(String pointer, String members) {
-        var body = json("{" + members + "}");
-        assertWrongMember(calls.by(Role.RADIOGRAPHER).body(body).post("/api/v1/charts/r1/reverts"), pointer);
+        var body = ChangeCalls.json("{" + members + "}");
+        ChangeCalls.assertWrongMember(
+                calls.by(Role.RADIOGRAPHER).body(body).post("/api/v1/charts/r1/reverts"), pointer);
     }
 
     @ParameterizedTest
@@ -120,9 +113,9 @@ class ChangeBodiesWebTest {
             })
     void a_mistaken_signature(String pointer, String members) {
         var opened = calls.open(Role.RADIOGRAPHER);
-        var body = json("{" + members + "}").replace("DIGEST", "sha256:" + "0".repeat(64));
+        var body = ChangeCalls.json("{" + members + "}").replace("DIGEST", "sha256:" + "0".repeat(64));
         var answer = calls.by(Role.LEAD, opened).body(body).post(ChangeCalls.address(opened) + "/sign");
-        assertWrongMember(answer, pointer);
+        ChangeCalls.assertWrongMember(answer, pointer);
         answer.then().body(not(containsString("secret-words"))).body(not(containsString("4711")));
     }
 
@@ -144,8 +137,9 @@ class ChangeBodiesWebTest {
             })
     void a_mistaken_step(String step, Role role, String pointer, String members) {
         var opened = calls.open(Role.RADIOGRAPHER);
-        var body = json("{" + (members == null ? "" : members) + "}");
-        assertWrongMember(calls.by(role, opened).body(body).post(ChangeCalls.address(opened) + "/" + step), pointer);
+        var body = ChangeCalls.json("{" + (members == null ? "" : members) + "}");
+        ChangeCalls.assertWrongMember(
+                calls.by(role, opened).body(body).post(ChangeCalls.address(opened) + "/" + step), pointer);
     }
 
     @ParameterizedTest

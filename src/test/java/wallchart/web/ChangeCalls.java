@@ -1,5 +1,7 @@
 package wallchart.web;
 
+import static org.hamcrest.Matchers.equalTo;
+
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.util.HashMap;
@@ -94,6 +96,19 @@ final class ChangeCalls {
 
     String digest(Response change) {
         return service.person(Role.LEAD).get(address(change) + "/impact").path("digest");
+    }
+
+    /** JSON that was written with single quotes, as is easier to read here. */
+    static String json(String singleQuoted) {
+        return singleQuoted.replace('\'', '"');
+    }
+
+    /** @param pointer of the member that is wrong; null where the body as a whole is */
+    static void assertWrongMember(Response answer, String pointer) {
+        answer.then()
+                .statusCode(400)
+                .body("code", equalTo("invalid-body"))
+                .body("errors[0].pointer", equalTo(pointer == null ? "" : pointer));
     }
 
     static String password(Role role) {

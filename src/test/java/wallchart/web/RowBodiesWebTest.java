@@ -6,7 +6,6 @@ import static org.hamcrest.Matchers.hasSize;
 
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import io.restassured.response.Response;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -23,17 +22,6 @@ class RowBodiesWebTest {
     static final RunningService SERVICE = new RunningService();
 
     private final ChangeCalls calls = new ChangeCalls(SERVICE);
-
-    private static String json(String singleQuoted) {
-        return singleQuoted.replace('\'', '"');
-    }
-
-    private static void assertWrongMember(Response answer, String pointer) {
-        answer.then()
-                .statusCode(400)
-                .body("code", equalTo("invalid-body"))
-                .body("errors[0].pointer", equalTo(pointer == null ? "" : pointer));
-    }
 
     @ParameterizedTest
     @CsvSource(
@@ -63,9 +51,10 @@ class RowBodiesWebTest {
             })
     void a_mistaken_row(String pointer, String body) {
         var opened = calls.open(Role.RADIOGRAPHER);
-        var answer =
-                calls.by(Role.RADIOGRAPHER, opened).body(json(body)).put(ChangeCalls.row(opened, ChangeCalls.KNEE));
-        assertWrongMember(answer, pointer);
+        var answer = calls.by(Role.RADIOGRAPHER, opened)
+                .body(ChangeCalls.json(body))
+                .put(ChangeCalls.row(opened, ChangeCalls.KNEE));
+        ChangeCalls.assertWrongMember(answer, pointer);
     }
 
     /** Every row of the chart, manual and automatic, as it is answered: sent back, it is no edit. */
@@ -120,9 +109,10 @@ class RowBodiesWebTest {
             })
     void mistaken_adjustments(String pointer, String body) {
         var opened = calls.open(Role.RADIOGRAPHER);
-        var answer =
-                calls.by(Role.RADIOGRAPHER, opened).body(json(body)).put(ChangeCalls.address(opened) + "/adjustments");
-        assertWrongMember(answer, pointer);
+        var answer = calls.by(Role.RADIOGRAPHER, opened)
+                .body(ChangeCalls.json(body))
+                .put(ChangeCalls.address(opened) + "/adjustments");
+        ChangeCalls.assertWrongMember(answer, pointer);
     }
 
     @ParameterizedTest
