@@ -1,6 +1,7 @@
 package wallchart.store;
 
 import com.zaxxer.hikari.HikariDataSource;
+import java.util.function.Supplier;
 import javax.sql.DataSource;
 import org.postgresql.ds.PGSimpleDataSource;
 
@@ -43,6 +44,11 @@ final class PostgresEngine implements Engine {
         config.addDataSourceProperty("ApplicationName", "wallchart");
         pool = Pools.open(config);
         return pool;
+    }
+
+    @Override
+    public <T> T inTurn(Supplier<T> write) {
+        return write.get();
     }
 
     @Override
