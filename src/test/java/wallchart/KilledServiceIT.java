@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
@@ -24,7 +25,8 @@ class KilledServiceIT {
 
     private static SigningSite foundedSite;
 
-    @TempDir
+    /** Stays for whoever looks into what went wrong. */
+    @TempDir(cleanup = CleanupMode.ON_SUCCESS)
     private Path folder;
 
     @BeforeAll

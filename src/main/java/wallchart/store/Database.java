@@ -109,11 +109,11 @@ public final class Database implements AutoCloseable {
      * @throws StoreException if the database is away, or another write was in the way
      */
     public <T> T write(Actor by, Function<? super Tx, ? extends T> act) {
-        return alone(handle -> {
+        return engine.inTurn(() -> alone(handle -> {
             T result = handle.inTransaction(inner -> act.apply(new Tx(inner, instant(clock), by)));
             engine.makeDurable();
             return result;
-        });
+        }));
     }
 
     /** A {@link #write} that has nothing to return. */

@@ -1,6 +1,7 @@
 package wallchart.store;
 
 import java.sql.SQLException;
+import java.util.function.Supplier;
 import javax.sql.DataSource;
 
 /** What the two databases do differently: how they are opened, who may do what, and when a commit is safe on disk. */
@@ -28,6 +29,9 @@ sealed interface Engine extends AutoCloseable permits H2Engine, PostgresEngine {
 
     /** The pool that serves requests; called once, after the migrations. */
     DataSource openPool() throws SQLException;
+
+    /** Does a write, its commit and its {@link #makeDurable} included, when it may begin. */
+    <T> T inTurn(Supplier<T> write);
 
     /** Returns once everything committed so far survives the death of the process. */
     void makeDurable() throws SQLException;

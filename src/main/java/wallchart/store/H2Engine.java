@@ -4,6 +4,7 @@ import com.zaxxer.hikari.HikariDataSource;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import javax.sql.DataSource;
 
@@ -26,6 +27,7 @@ final class H2Engine implements Engine {
     private final DatabaseSettings settings;
     private final Connection owner;
     private final LastingConnections lasting;
+    private final WriteTurn turn = new WriteTurn();
     private HikariDataSource pool;
 
     private H2Engine(DatabaseSettings settings, Connection owner) {
@@ -90,8 +92,17 @@ final class H2Engine implements Engine {
     }
 
     @Override
+    public <T> T inTurn(Supplier<T> write) {
+        return isInFile() ? turn.take(write) : write.get();
+    }
+
+    private boolean isInFile() {
+        return settings.url().startsWith("jdbc:h2:file:");
+    }
+
+    @Override
     public void makeDurable() throws SQLException {
-        if (settings.url().startsWith("jdbc:h2:file:")) {
+        if (isInFile()) {
             synchronized (owner) {
                 try (var checkpoint = owner.createStatement()) {
                     checkpoint.execute("CHECKPOINT SYNC");

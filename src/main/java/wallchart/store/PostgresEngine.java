@@ -2,6 +2,7 @@ package wallchart.store;
 
 import com.zaxxer.hikari.HikariDataSource;
 import java.sql.SQLException;
+import java.util.function.Supplier;
 import javax.sql.DataSource;
 import org.postgresql.ds.PGSimpleDataSource;
 
@@ -51,6 +52,11 @@ final class PostgresEngine implements Engine {
         config.addDataSourceProperty("options", "-c role=" + PostgresRights.APPLICATION);
         pool = Pools.open(config);
         return pool;
+    }
+
+    @Override
+    public <T> T inTurn(Supplier<T> write) {
+        return write.get();
     }
 
     @Override
