@@ -1,5 +1,6 @@
 package wallchart.audit;
 
+import static java.nio.file.StandardCopyOption.REPLACE_EXISTING;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static wallchart.store.StoreFixtures.asOwner;
@@ -285,10 +286,17 @@ class ResumedLedgerTest extends OnEveryDatabase {
         assertThatThrownBy(() -> append(9)).isInstanceOf(LedgerStopped.class);
     }
 
-    @Test
-    void without_the_key_it_stays_stopped_and_nothing_is_entered() throws IOException {
+    @ParameterizedTest
+    @ValueSource(strings = {"the private key is away", "both are away", "the public key is another"})
+    void without_the_key_it_stays_stopped_and_nothing_is_entered(String how) throws IOException {
         stoppedBy("UPDATE audit_event SET reason = 'Other' WHERE seq = 2");
-        Files.delete(folder.resolve("ledger.key"));
+        if (how.startsWith("the public")) {
+            LedgerKey.findOrMake(Files.createDirectory(folder.resolve("other")));
+            Files.move(folder.resolve("other/ledger.pub"), folder.resolve("ledger.pub"), REPLACE_EXISTING);
+        } else {
+            Files.delete(folder.resolve("ledger.key"));
+            Files.deleteIfExists(folder.resolve(how.startsWith("both") ? "ledger.pub" : "none"));
+        }
         assertThat(trail.resume(PHYSICIST, REASON)).isInstanceOf(Reopening.Refused.class);
         nothingHappened();
     }
