@@ -27,6 +27,7 @@ import picocli.CommandLine.HelpCommand;
             PersonCommand.class,
             TokenCommand.class,
             VerifyCommand.class,
+            LedgerCommand.class,
             HelpCommand.class
         })
 public final class Main {

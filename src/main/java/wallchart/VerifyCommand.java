@@ -32,26 +32,7 @@ final class VerifyCommand implements Callable<Integer> {
         var checkpoints = new Checkpoints(settings.ledgerFolder());
         var found = SiteDatabase.<Verification>with(
                 settings, database -> new AuditTrail(database, checkpoints, LedgerRecords.all()).verify());
-        return found instanceof Verification.Sound sound ? sound(sound) : doubtful((Verification.Doubtful) found);
-    }
-
-    private int sound(Verification.Sound sound) {
-        sound.notes().forEach(note -> say("note: " + note));
-        say(sound.checkpoint()
-                .map(signed -> "checkpoint " + signed.seq() + " of " + signed.at() + ", key " + signed.keyId())
-                .orElse("no checkpoint yet: the service signs one when it runs"));
-        say("sound: " + sound.events() + " events, head " + sound.head());
-        return 0;
-    }
-
-    private int doubtful(Verification.Doubtful doubtful) {
-        say("in doubt: " + doubtful.what());
-        say("Leave the database as it is, tell the medical physicist, and compare with a backup.");
-        return 1;
-    }
-
-    private void say(String line) {
-        spec.commandLine().getOut().println(line);
-        spec.commandLine().getOut().flush();
+        new FoundByCheck(spec.commandLine().getOut()).say(found);
+        return found instanceof Verification.Sound ? 0 : 1;
     }
 }

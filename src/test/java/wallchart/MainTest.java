@@ -45,6 +45,8 @@ class MainTest {
                 "token list --help",
                 "token revoke --help",
                 "verify --help",
+                "ledger --help",
+                "ledger resume --help",
                 "help serve",
                 "--version"
             })
@@ -57,7 +59,18 @@ class MainTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"sevre", "serve", "serve --confg x", "demo --port many", "person", "token", "person add", ""})
+            strings = {
+                "sevre",
+                "serve",
+                "serve --confg x",
+                "demo --port many",
+                "person",
+                "token",
+                "person add",
+                "ledger",
+                "ledger resume",
+                ""
+            })
     void wrong_usage_ends_with_2(String args) {
         var ended = args.isEmpty() ? run() : run(args.split(" "));
 

@@ -14,8 +14,10 @@ public final class AuditTrail {
 
     private final Database database;
     private final Checkpoints checkpoints;
+    private final List<RecordCheck> records;
     private final LedgerCheck check;
     private final EventStore events = new EventStore();
+    private final TurnStore turn = new TurnStore();
     private final EventPages pages = new EventPages();
     private final Ledger ledger = new Ledger();
 
@@ -23,6 +25,7 @@ public final class AuditTrail {
     public AuditTrail(Database database, Checkpoints checkpoints, List<RecordCheck> records) {
         this.database = database;
         this.checkpoints = checkpoints;
+        this.records = List.copyOf(records);
         this.check = new LedgerCheck(records);
     }
 
@@ -56,6 +59,22 @@ public final class AuditTrail {
     /** Re-derives the whole ledger and holds it against the checkpoints and the records it speaks of. */
     public Verification verify() {
         return database.read(tx -> check.verify(tx, checkpoints));
+    }
+
+    /** Why nothing is appended at present; empty while the ledger goes on. */
+    public Optional<String> findStop() {
+        return database.read(turn::findStop);
+    }
+
+    /**
+     * Goes on with a ledger whose chain or checkpoints are in doubt, or that was stopped, after checking it; the doubt stays on
+     * record. No other process may keep this ledger meanwhile.
+     *
+     * @param by the medical physicist
+     * @param reason why it may go on, in their words, at least {@link Review#LEAST_VISIBLE} visible characters
+     */
+    public Reopening resume(Actor by, String reason) {
+        return new LedgerReopening(database, checkpoints, records).reopen(by, reason);
     }
 
     /**

@@ -28,6 +28,15 @@ final class ChainText {
     }
 
     static String text(Event event) {
+        return text(event, false);
+    }
+
+    /** As an export has it, with the hash as it is claimed. */
+    static String line(Event event) {
+        return text(event, true);
+    }
+
+    private static String text(Event event, boolean withHash) {
         var json = new StringBuilder(event.details().length() + 500).append('{');
         member(json, "action", event.action()).append(',');
         member(json, "actor", event.actor()).append(',');
@@ -35,6 +44,9 @@ final class ChainText {
                 .append(",\"details\":")
                 .append(event.details())
                 .append(',');
+        if (withHash) {
+            member(json, "hash", event.hash()).append(',');
+        }
         member(json, "object", event.object()).append(',');
         member(json, "prev", event.prev()).append(',');
         member(json, "reason", event.reason()).append(',');

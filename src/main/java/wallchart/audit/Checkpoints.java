@@ -8,12 +8,14 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wallchart.store.Sha256;
 
 /**
  * The file of checkpoints with its key, in a folder outside the database: one line for each, oldest first, each safe on disk
@@ -89,16 +91,66 @@ public final class Checkpoints {
             Files.createDirectories(folder);
             var key = LedgerKey.findOrMake(folder);
             var checkpoint = key.sign(new Checkpoint(seq, hash, at, key.id(), ""));
-            append(checkpoint.line() + "\n");
+            append(folder.resolve(FILE), checkpoint.line() + "\n");
             return checkpoint;
         } catch (IOException failed) {
             throw new UncheckedIOException("no checkpoint can be written to " + folder, failed);
         }
     }
 
-    private void append(String line) throws IOException {
-        try (var file = FileChannel.open(
-                folder.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+    /**
+     * A file of checkpoints that no longer fits, kept beside its key for whoever looks into the doubt.
+     *
+     * @param digest SHA-256 of the file in hexadecimal
+     */
+    record PutAside(String name, String digest) {}
+
+    /** The file as it would be put aside now; empty where there is none. */
+    Optional<PutAside> findToPutAside() {
+        try {
+            if (!Files.exists(folder.resolve(FILE))) {
+                return Optional.empty();
+            }
+            var digest = Sha256.hex(Files.readAllBytes(folder.resolve(FILE)));
+            return Optional.of(new PutAside("checkpoints-" + digest + ".ndjson", digest));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException("the checkpoints in " + folder + " cannot be read", unreadable);
+        }
+    }
+
+    /** Signs a statement of that head with the key that is there, and keeps it nowhere. */
+    Checkpoint sign(long seq, String hash, Instant at) {
+        try {
+            var key = LedgerKey.find(folder)
+                    .orElseThrow(() -> new IOException("there is no key: restore the folder from a backup"));
+            var checkpoint = key.sign(new Checkpoint(seq, hash, at, key.id(), ""));
+            if (!key.signed(checkpoint)) {
+                throw new IOException("private and public key are no pair: restore them from a backup");
+            }
+            return checkpoint;
+        } catch (IOException failed) {
+            throw new UncheckedIOException("no checkpoint can be signed in " + folder, failed);
+        }
+    }
+
+    /** Puts the file aside and begins another; whatever happens meanwhile, one of the two stands there. */
+    void beginAnew(Checkpoint first, Optional<PutAside> old) {
+        try {
+            var next = folder.resolve(FILE + ".next");
+            Files.deleteIfExists(next);
+            append(next, first.line() + "\n");
+            if (old.isPresent()) {
+                Files.copy(folder.resolve(FILE), folder.resolve(old.get().name()), StandardCopyOption.REPLACE_EXISTING);
+            }
+            Files.move(next, folder.resolve(FILE), StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException failed) {
+            throw new UncheckedIOException("the checkpoints in " + folder + " cannot be begun anew", failed);
+        }
+    }
+
+    private static void append(Path to, String line) throws IOException {
+        try (var file =
+                FileChannel.open(to, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
             file.truncate(endOfLastLine(file));
             file.position(file.size());
             var bytes = ByteBuffer.wrap(line.getBytes(StandardCharsets.UTF_8));

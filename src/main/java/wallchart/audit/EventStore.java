@@ -27,25 +27,6 @@ final class EventStore {
     /** Which of two values is rarer is not counted any further. */
     private static final int COUNTED = 10_000;
 
-    /**
-     * Waits until nobody else is appending; whoever holds the turn keeps it until their commit.
-     *
-     * @return why nothing may be appended; empty where it may
-     */
-    Optional<String> takeTurn(Tx tx) {
-        return tx.handle()
-                .createQuery("SELECT stopped FROM audit_turn WHERE id = 1 FOR UPDATE")
-                .map((rows, context) -> Optional.ofNullable(rows.getString("stopped")))
-                .one();
-    }
-
-    void stop(Tx tx, String reason) {
-        tx.handle()
-                .createUpdate("UPDATE audit_turn SET stopped = :reason WHERE id = 1")
-                .bind("reason", reason)
-                .execute();
-    }
-
     Optional<Event> findNewest(ReadTx tx) {
         return tx.handle()
                 .createQuery(SELECT + "ORDER BY seq DESC FETCH FIRST 1 ROW ONLY")

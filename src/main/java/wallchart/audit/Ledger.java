@@ -9,6 +9,7 @@ import wallchart.store.Tx;
 public final class Ledger {
 
     private final EventStore events = new EventStore();
+    private final TurnStore turn = new TurnStore();
 
     /**
      * Enters an act: by {@code tx.by()}, at {@code tx.at()}. Takes the ledger's turn until the commit, so call it last in a
@@ -17,7 +18,7 @@ public final class Ledger {
      * @throws LedgerStopped if the ledger is in doubt; the act must not happen then
      */
     public Event append(Tx tx, Act act) {
-        events.takeTurn(tx).ifPresent(reason -> {
+        turn.take(tx).ifPresent(reason -> {
             throw new LedgerStopped(reason);
         });
         var newest = events.findNewest(tx);
@@ -52,6 +53,6 @@ public final class Ledger {
 
     /** From now on nothing is appended, on any node. */
     public void stop(Tx tx, String reason) {
-        events.stop(tx, reason);
+        turn.stop(tx, reason);
     }
 }

@@ -4,15 +4,11 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import wallchart.audit.Verification.Doubtful;
 import wallchart.audit.Verification.Sound;
 import wallchart.store.ReadTx;
-import wallchart.store.StoreException;
 
 /**
  * Derives the chain of events anew from the rows, and holds it against the checkpoints and against the records it speaks of.
@@ -73,14 +69,13 @@ public final class LedgerCheck {
     /** One check from some event on. */
     private final class Walk {
 
-        private static final String RECORD = "the record";
-
         private final ReadTx tx;
-        private final Chain chain;
         private final Deque<Checkpoint> ahead;
-        private final List<RecordWalk> walks = new ArrayList<>();
-        private final Map<String, List<RecordWalk>> byAction = new HashMap<>();
+        private final FollowedRecords followed;
         private final boolean whole;
+        private final List<String> notes = new ArrayList<>();
+        private Chain chain;
+        private long taken;
         private Optional<Checkpoint> passed = Optional.empty();
         private Optional<Doubtful> found = Optional.empty();
 
@@ -89,35 +84,63 @@ public final class LedgerCheck {
             this.chain = new Chain(from);
             this.ahead = new ArrayDeque<>(checkpoints);
             this.whole = from.isEmpty();
-            records.forEach(record -> {
-                var walk = record.begin(tx);
-                walks.add(walk);
-                record.actions().forEach(action -> byAction.computeIfAbsent(action, first -> new ArrayList<>())
-                        .add(walk));
-            });
+            this.followed = new FollowedRecords(tx, records);
             if (!whole) {
                 passed = Optional.of(ahead.pop());
             }
         }
 
         Verification run() {
-            var unreadable = told("event " + (chain.seq() + 1) + " or one after it", this::walk);
+            var unreadable = FollowedRecords.told("event " + (chain.seq() + 1) + " or one after it", this::walk);
             return found.or(() -> unreadable.map(what -> new Doubtful(chain.seq() + 1, what)))
                     .or(this::end)
                     .<Verification>map(doubt -> doubt)
-                    .orElseGet(() -> new Sound(chain.seq(), chain.head(), passed, chain.notes()));
+                    .orElseGet(this::sound);
+        }
+
+        private Sound sound() {
+            notes.addAll(chain.notes());
+            return new Sound(chain.seq(), chain.head(), passed, notes);
         }
 
         private Optional<String> walk() {
-            rows.walk(tx, chain.seq(), event -> {
-                found = take(event);
-                return found.isEmpty();
-            });
+            findResumption().ifPresent(this::before);
+            if (found.isEmpty()) {
+                rows.walk(tx, chain.seq(), this::goOn);
+            }
             return Optional.empty();
         }
 
-        private Optional<Doubtful> take(Event event) {
-            return chain.follow(event).or(() -> compare(event)).or(() -> record(event));
+        /** The resumption that the file of checkpoints begins with; its own hash is looked at with the chain after it. */
+        private Optional<Resumption> findResumption() {
+            return Optional.ofNullable(ahead.peek())
+                    .flatMap(first -> rows.find(tx, first.seq())
+                            .filter(event -> event.hash().equals(first.hash())))
+                    .flatMap(Resumption::find);
+        }
+
+        /** Events whose own chain was in doubt are held against what stood there when that was acknowledged. */
+        private void before(Resumption resumption) {
+            var standing = new Standing();
+            long end = resumption.event().seq();
+            rows.walk(tx, Long.MIN_VALUE, event -> event.seq() < end && goOn(event, standing));
+            found = found.or(() -> resumption.findDifference(standing).map(what -> new Doubtful(end, what)));
+            chain = new Chain(standing.last());
+            notes.addAll(standing.notes());
+            notes.add(resumption.note());
+        }
+
+        private boolean goOn(Event event, Standing standing) {
+            standing.take(event);
+            taken++;
+            found = followed.take(event);
+            return found.isEmpty();
+        }
+
+        private boolean goOn(Event event) {
+            taken++;
+            found = chain.follow(event).or(() -> compare(event)).or(() -> followed.take(event));
+            return found.isEmpty();
         }
 
         private Optional<Doubtful> compare(Event event) {
@@ -129,39 +152,16 @@ public final class LedgerCheck {
             return signed.hash().equals(event.hash()) ? Optional.empty() : Optional.of(another(signed));
         }
 
-        private Optional<Doubtful> record(Event event) {
-            return byAction.getOrDefault(event.action(), List.of()).stream()
-                    .flatMap(walk -> told(RECORD, () -> walk.difference(event)).stream())
-                    .findFirst()
-                    .map(what -> new Doubtful(event.seq(), "event " + event.seq() + " and its record differ: " + what));
-        }
-
-        /** What does not fit, also where the record cannot even be read any more. */
-        private Optional<String> told(String name, Supplier<Optional<String>> check) {
-            try {
-                return check.get();
-            } catch (RuntimeException unreadable) { // whatever comes of a value that no program of ours has written
-                if (StoreException.isOfDatabase(unreadable)) {
-                    throw unreadable;
-                }
-                return Optional.of(name + " cannot be read: " + unreadable.getMessage());
-            }
-        }
-
         private Optional<Doubtful> end() {
             if (!ahead.isEmpty()) {
                 return Optional.of(missing(ahead.peek(), chain.seq()));
             }
-            if (whole && rows.count(tx) != chain.seq()) {
+            if (whole && rows.count(tx) != taken) {
                 return Optional.of(new Doubtful(
                         0,
-                        "the ledger holds rows that are no events: " + rows.count(tx) + " rows, " + chain.seq()
-                                + " events"));
+                        "the ledger holds rows that are no events: " + rows.count(tx) + " rows, " + taken + " events"));
             }
-            return walks.stream()
-                    .flatMap(walk -> told(RECORD, walk::unrecorded).stream())
-                    .findFirst()
-                    .map(what -> new Doubtful(0, what));
+            return followed.end();
         }
     }
 }
