@@ -107,7 +107,8 @@ final class Signing {
                     + ": concurrence and signature are two people's");
         }
         boolean fast = change.head().kind() == ChangeKind.FAST_TRACK;
-        return assessment.impact().needsPhysicist() && concurrence.isEmpty() && !fast
+        boolean atOnce = fast && statement.inForceFrom().isEmpty(); // what can wait, waits for the physicist too
+        return assessment.impact().needsPhysicist() && concurrence.isEmpty() && !atOnce
                 ? Outcome.concurrenceNeeded(change)
                 : write(tx, change, assessment, fast && concurrence.isEmpty());
     }
