@@ -62,6 +62,18 @@ public record Comparison(
                 && !reordered;
     }
 
+    /** The keys of all rows that differ, then the names of such adjustments. */
+    public List<String> names() {
+        var names = new ArrayList<String>();
+        withdrawn.forEach(row -> names.add(row.key().toString()));
+        added.forEach(row -> names.add(row.key().toString()));
+        changed.forEach(row -> names.add(row.key().toString()));
+        withdrawnAdjustments.forEach(adjustment -> names.add(adjustment.name()));
+        addedAdjustments.forEach(adjustment -> names.add(adjustment.name()));
+        changedAdjustments.forEach(adjustment -> names.add(adjustment.name()));
+        return names;
+    }
+
     private static <K, T> Map<K, T> byKey(List<T> things, Function<T, K> key) {
         var map = new LinkedHashMap<K, T>();
         things.forEach(thing -> map.put(key.apply(thing), thing));

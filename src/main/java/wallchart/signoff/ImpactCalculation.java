@@ -48,7 +48,7 @@ public final class ImpactCalculation {
     public Impact of(Room room, ChartContent before, ChartContent after) {
         var comparison = Comparison.of(before, after);
         var rows = new ArrayList<RowImpact>();
-        comparison.withdrawn().forEach(row -> rows.add(withdrawn(row, comparison.added())));
+        comparison.withdrawn().forEach(row -> rows.add(withdrawn(row, comparison.added(), after)));
         comparison.added().forEach(row -> rows.add(added(room, before, row)));
         var earlier = before.rows().stream().collect(Collectors.toMap(Row::key, Function.identity()));
         var later = after.rows().stream().collect(Collectors.toMap(Row::key, Function.identity()));
@@ -59,11 +59,12 @@ public final class ImpactCalculation {
         return new Impact(rows, adjustments, limits, ImpactDigest.of(room.id(), rows, adjustments, limits));
     }
 
-    private static RowImpact withdrawn(Row row, List<Row> added) {
-        var remarks = added.stream()
+    private static RowImpact withdrawn(Row row, List<Row> added, ChartContent after) {
+        var remarks = new ArrayList<String>();
+        added.stream()
                 .filter(other -> overlap(row, other))
-                .map(other -> "added in its place: " + other.key())
-                .toList();
+                .forEach(other -> remarks.add("added in its place: " + other.key()));
+        Coverage.lost(row, after.rows()).ifPresent(lost -> remarks.add("no row answers " + lost + " any more"));
         return new RowImpact(
                 row.key().toString(),
                 Kind.WITHDRAWN,

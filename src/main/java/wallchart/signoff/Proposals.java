@@ -8,6 +8,7 @@ import wallchart.chart.ChartContent;
 import wallchart.chart.ChartRules;
 import wallchart.chart.ChartVersion;
 import wallchart.chart.Charts;
+import wallchart.chart.Comparison;
 import wallchart.chart.Finding;
 import wallchart.equipment.Room;
 import wallchart.equipment.Rooms;
@@ -101,11 +102,25 @@ final class Proposals {
                     "", "", "nothing differs from version " + proposal.onVersion() + ": edit a row, or withdraw"));
         }
         findWaiting(tx, proposal).ifPresent(findings::add);
+        findings.addAll(lost(proposal));
         findings.addAll(ChartCheck.check(proposal.after(), room, rules));
         return List.copyOf(findings);
     }
 
-    /** Whoever signs should know that they sign on top of a version that does not answer yet. */
+    /** Whoever signs should know which thicknesses had a technique and get none any more, also at the ends of an examination. */
+    private static List<Finding> lost(Proposal proposal) {
+        var findings = new ArrayList<Finding>();
+        for (var row : Comparison.of(proposal.before(), proposal.after()).withdrawn()) {
+            Coverage.lost(row, proposal.after().rows())
+                    .ifPresent(lost -> findings.add(Finding.caution(
+                            row.key().toString(),
+                            "bandToCm",
+                            "no row answers " + lost + " any more: add a row for it if it is still examined here")));
+        }
+        return findings;
+    }
+
+    /** Whoever signs should know that they sign on top of a version that does not answer yet, and what it brings with it. */
     private Optional<Finding> findWaiting(ReadTx tx, Proposal proposal) {
         return charts.version(tx, proposal.change().head().room(), proposal.onVersion())
                 .map(ChartVersion::head)
@@ -114,7 +129,26 @@ final class Proposals {
                         "",
                         "",
                         "version " + head.number() + " is signed to come into force at " + head.inForceFrom()
-                                + ": its rows come into force with this change where that is sooner"));
+                                + ": its rows come into force with this change where that is sooner: "
+                                + String.join(
+                                        ", ",
+                                        Comparison.of(answering(tx, proposal), proposal.before())
+                                                .names())));
+    }
+
+    /** What the room is told now, below the versions that wait for their day. */
+    private ChartContent answering(ReadTx tx, Proposal proposal) {
+        int number = proposal.onVersion();
+        while (number > 0 && waits(tx, proposal.change(), number)) {
+            number--;
+        }
+        return content(tx, proposal.change(), number);
+    }
+
+    private boolean waits(ReadTx tx, Change change, int number) {
+        return charts.version(tx, change.head().room(), number)
+                .filter(version -> version.head().inForceFrom().isAfter(tx.at()))
+                .isPresent();
     }
 
     private static String moved(Proposal proposal) {

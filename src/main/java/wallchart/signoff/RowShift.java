@@ -16,7 +16,7 @@ import wallchart.technique.Predictions;
 /**
  * How far a row moves receptor exposure and entrance air kerma from an earlier row, for the thicknesses that both hold.
  *
- * <p>Receptor exposure by the power law of the 15 % rule: 10 log10 of mAs'/mAs x (kV'/kV)^n x (SID/SID')^2 x G/G'. It knows
+ * <p>Receptor exposure by the power law of the 15 % rule: 10 log10 of mAs'/mAs x (kV'/kV)^n x (SID/SID')^2 x G/G', both G at kV'. It knows
  * neither filters nor what an AEC makes of its settings: there the shift is not known. Thread-safe.
  */
 final class RowShift {
@@ -71,9 +71,9 @@ final class RowShift {
             return Shift.unknown("at " + thickness + " the " + (later.isEmpty() ? "new" : "old")
                     + " row cannot be worked out in room " + room.id());
         }
-        var shift = new Shift(
-                exposure(before, after, earlier.get(), later.get()), kerma(earlier.get(), later.get()), List.of());
-        return remarked(shift, before, after);
+        var kerma = isOpen(before, after) ? OptionalDouble.empty() : kerma(earlier.get(), later.get());
+        return remarked(
+                new Shift(exposure(before, after, earlier.get(), later.get()), kerma, List.of()), before, after);
     }
 
     private static OptionalDouble exposure(Row before, Row after, Prediction earlier, Prediction later) {
@@ -95,8 +95,11 @@ final class RowShift {
     private static Shift remarked(Shift shift, Row before, Row after) {
         var said = shift;
         if (isAec(before) || isAec(after)) {
-            said = said.with(ControlWords.of(before) + " -> " + ControlWords.of(after))
-                    .with("entrance kerma compared at the back-up: an upper bound");
+            said = said.with(ControlWords.of(before) + " -> " + ControlWords.of(after));
+            if (isOpen(before, after)) {
+                return said.with("AEC: what its settings do to receptor exposure and entrance kerma is not known");
+            }
+            said = said.with("entrance kerma compared at the back-up: an upper bound");
             if (shift.exposureDb().isEmpty()) {
                 said = said.with("AEC: what its settings do to the receptor exposure is not known");
             }
@@ -106,6 +109,11 @@ final class RowShift {
         return shift.kermaPercent().isEmpty()
                 ? said.with("entrance kerma is not known: the beam model does not reach one of both")
                 : said;
+    }
+
+    /** Where AEC ended the exposures and will end them elsewhere: two back-ups say nothing about the two exposures under them. */
+    private static boolean isOpen(Row before, Row after) {
+        return isAec(before) && !Predictions.endAlike(before, after);
     }
 
     private static boolean isAec(Row row) {

@@ -107,7 +107,10 @@ final class Signing {
                     + ": concurrence and signature are two people's");
         }
         boolean fast = change.head().kind() == ChangeKind.FAST_TRACK;
-        return assessment.impact().needsPhysicist() && concurrence.isEmpty() && !fast
+        boolean waits =
+                statement.inForceFrom().filter(from -> from.isAfter(tx.at())).isPresent();
+        boolean atOnce = fast && !waits; // what can wait for its day can wait for the physicist
+        return assessment.impact().needsPhysicist() && concurrence.isEmpty() && !atOnce
                 ? Outcome.concurrenceNeeded(change)
                 : write(tx, change, assessment, fast && concurrence.isEmpty());
     }

@@ -60,12 +60,11 @@ public final class Predictions {
 
     /** Exposure goes with mAs and with kV to the power n, against the square of the distance and the grid's factor. */
     private Prediction prediction(Situation situation, Working working) {
-        double grid = situation.grid().map(used -> used.factorAt(working.kV())).orElse(1.0);
         double sid = situation.sid().inCentimetres();
-        double exposure = working.mAs() * ExposureArithmetic.voltageFactor(1, 1 / working.kV()) / (sid * sid * grid);
+        double exposure = working.mAs() * ExposureArithmetic.voltageFactor(1, 1 / working.kV()) / (sid * sid);
         var entrance = doseRule.findEntrancePerMAs(situation, working.kV())
                 .map(perMAs -> new AirKerma(perMAs * working.mAs()));
-        return new Prediction(working.kV(), working.mAs(), exposure, entrance);
+        return new Prediction(working.kV(), working.mAs(), exposure, situation.grid(), entrance);
     }
 
     /** Whether AEC ends both rows' exposures at the same signal: a chamber knows neither distance nor back-up. */

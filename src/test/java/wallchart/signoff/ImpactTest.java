@@ -54,7 +54,8 @@ class ImpactTest {
         var rows = impact(chart(aTabletopRow()), chart(aTabletopRow().withBand(2, 20)))
                 .rows();
         assertThat(rows).extracting(RowImpact::kind).containsExactly(Kind.WITHDRAWN, Kind.ADDED);
-        assertThat(rows.get(0).remarks()).containsExactly("added in its place: LSPINE/ap/adult/tabletop/2-20");
+        assertThat(rows.get(0).remarks())
+                .containsExactly("added in its place: LSPINE/ap/adult/tabletop/2-20", "no row answers 0-2 cm any more");
         assertThat(rows.get(0).needsPhysicist()).isFalse();
         assertThat(rows.get(1).exposureShiftDb()).hasValue(0);
         assertThat(rows.get(1).needsPhysicist()).isFalse();
@@ -86,11 +87,27 @@ class ImpactTest {
     void what_an_aec_makes_of_other_settings_is_not_known() {
         var row = onlyRow(anAecRow(0, "100"), anAecRow(1, "100"));
         assertThat(row.exposureShiftDb()).isEmpty();
+        assertThat(row.kermaChangePercent()).isEmpty();
         assertThat(row.needsPhysicist()).isTrue();
         assertThat(row.remarks())
-                .contains(
+                .containsExactly(
                         "75 kV, AEC centre, density 0, back-up 100 mAs -> 75 kV, AEC centre, density 1, back-up 100 mAs",
-                        "entrance kerma compared at the back-up: an upper bound");
+                        "AEC: what its settings do to receptor exposure and entrance kerma is not known");
+    }
+
+    @Test
+    void less_kv_under_aec_is_not_told_as_less_kerma() {
+        // common practice, no source: the chamber waits for its signal, so less kV is more mAs and more skin dose
+        var row = onlyRow(anAecRow(0, "100"), anAecRow(0, "100").withKV("70"));
+        assertThat(row.kermaChangePercent()).isEmpty();
+        assertThat(row.needsPhysicist()).isTrue();
+    }
+
+    @Test
+    void a_manual_row_put_under_aec_costs_at_most_its_back_up() {
+        var row = onlyRow(aManualBuckyRow(), anAecRow(0, "32"));
+        assertThat(row.kermaChangePercent()).hasValue(28);
+        assertThat(row.remarks()).contains("entrance kerma compared at the back-up: an upper bound");
     }
 
     @Test
@@ -131,6 +148,10 @@ class ImpactTest {
                         .digest())
                 .isNotEqualTo(digest);
         assertThat(impact(base, chart(aTabletopRow().withMAs("12.6"))).digest()).isNotEqualTo(digest);
+    }
+
+    private static RowBuilder aManualBuckyRow() {
+        return ChartFixtures.aRow().withMAs("25");
     }
 
     private static RowBuilder anAecRow(int density, String backup) {

@@ -45,6 +45,15 @@ class ImpactValidationTest {
     }
 
     @Test
+    void behind_the_same_grid_the_15_percent_rule_holds_as_it_stands() {
+        // definition of the power law: 10 log10 (15/20 (80/72)^4.9595) = 1.02 dB
+        var before = SignoffFixtures.aTabletopRow().withKV("72").withMAs("20").withGrid("g8-rising");
+        var row = SignoffFixtures.onlyRow(before, before.copy().withKV("80").withMAs("15"));
+        assertThat(row.exposureShiftDb().orElseThrow()).isCloseTo(1.02, within(0.005));
+        assertThat(row.needsPhysicist()).isTrue();
+    }
+
+    @Test
     void the_kerma_follows_the_mas_in_proportion() {
         // K_i = Y mAs (100/FSD)^2 (ICRU Report 74): at equal kV and distance 12.5 for 10 mAs is 25 % more
         var before = SignoffFixtures.aTabletopRow();

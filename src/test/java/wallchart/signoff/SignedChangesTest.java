@@ -74,7 +74,9 @@ class SignedChangesTest extends OnADesk {
         var next = department.put(department.opened(2), row(18, 24).withMAs("27"));
         assertThat(desk.assessment(next.id()).orElseThrow().findings())
                 .extracting(Finding::reason)
-                .anyMatch(reason -> reason.contains("version 2 is signed to come into force at " + monday));
+                .anyMatch(reason -> reason.contains("version 2 is signed to come into force at " + monday)
+                        && reason.endsWith(
+                                "where that is sooner: " + row(18, 24).row().key()));
     }
 
     @Test
@@ -112,6 +114,30 @@ class SignedChangesTest extends OnADesk {
         assertRefused(
                 desk.recordSecondReview(department.physicist, signed.id(), revision(reviewed), words),
                 Kind.WRONG_STATE);
+    }
+
+    @Test
+    void a_fast_track_change_that_waits_for_its_day_waits_for_the_physicist_too() {
+        var change = department.submitted(
+                department.put(department.fastTrack(1), row(18, 24).withMAs("12.5")));
+        var nextWeek = Optional.of(clock().instant().plus(Duration.ofDays(7)));
+        var digest = department.impact(change);
+        assertRefused(
+                desk.sign(department.lead, change.id(), revision(change), MEANING, nextWeek, digest, Optional.empty()),
+                Kind.CONCURRENCE_NEEDED);
+        assertThat(desk.find(change.id())).contains(change);
+    }
+
+    @Test
+    void whoever_signs_is_told_which_thicknesses_get_no_technique_any_more() {
+        var narrowed = done(desk.withdrawRow(
+                department.author,
+                department.opened(1).id(),
+                1,
+                row(24, 30).row().key()));
+        assertThat(desk.assessment(narrowed.id()).orElseThrow().findings())
+                .extracting(Finding::reason)
+                .anyMatch(reason -> reason.contains("no row answers 24-30 cm any more"));
     }
 
     @Test

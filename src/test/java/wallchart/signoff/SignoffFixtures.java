@@ -21,20 +21,19 @@ final class SignoffFixtures {
 
     static final ImpactCalculation CALCULATION = new ImpactCalculation(BeamPhysics.load(), ReviewLimits.DEFAULTS);
 
-    /** The fixtures' room with a grid {@code g10} of factor 5 at every kV, usable at the tabletop as well. */
-    static final Room ROOM = aRoom().withGrids(List.of(new GridPart(
-                    "g10",
-                    number("10"),
-                    number("40"),
-                    null,
-                    null,
-                    List.of(new GridFactorPart(number("70"), number("5"))))))
+    /** The fixtures' room with a grid {@code g10} of factor 5 at every kV and one whose factor rises, usable at the tabletop as well. */
+    static final Room ROOM = aRoom().withGrids(List.of(
+                    aGrid("g10", new GridFactorPart(number("70"), number("5"))),
+                    aGrid(
+                            "g8-rising",
+                            new GridFactorPart(number("70"), number("3")),
+                            new GridFactorPart(number("90"), number("4")))))
             .withSupports(List.of(
                     new SupportPart(
                             "tabletop",
                             number("0"),
                             new DistancesPart(number("50"), number("300"), null),
-                            List.of("none", "g10"),
+                            List.of("none", "g10", "g8-rising"),
                             List.of("dr1"),
                             null),
                     new SupportPart(
@@ -47,6 +46,10 @@ final class SignoffFixtures {
             .room();
 
     private SignoffFixtures() {}
+
+    private static GridPart aGrid(String id, GridFactorPart... factors) {
+        return new GridPart(id, number("10"), number("40"), null, null, List.of(factors));
+    }
 
     /** 60 kV, 10 mAs at the tabletop, 0 to 20 cm, fixed, no grid, SID 100 cm. */
     static RowBuilder aTabletopRow() {

@@ -9,6 +9,7 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import wallchart.people.Role;
@@ -87,6 +88,21 @@ class ChangeEditsWebTest {
                 .body("rows[0].after", nullValue())
                 .body("rows[0].exposureShiftDb", nullValue())
                 .body("needsPhysicist", equalTo(false));
+    }
+
+    @Test
+    void the_named_adjustments_may_be_put_as_they_are_answered() {
+        var opened = calls.open(Role.RADIOGRAPHER);
+        var answered = SERVICE.person(Role.RADIOGRAPHER)
+                .get("/api/v1/charts/r1/versions/1/rows")
+                .jsonPath()
+                .getList("adjustments");
+        calls.by(Role.RADIOGRAPHER, opened)
+                .body(Map.of("adjustments", answered))
+                .put(ChangeCalls.address(opened) + "/adjustments")
+                .then()
+                .statusCode(200)
+                .body("adjustments.wanted", equalTo(answered));
     }
 
     @Test

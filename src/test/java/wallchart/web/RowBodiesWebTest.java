@@ -104,7 +104,8 @@ class RowBodiesWebTest {
                 "/adjustments/0 | {'adjustments':[null]}",
                 "/adjustments/0 | {'adjustments':['plaster']}",
                 "/adjustments/0/name | {'adjustments':[{'name':['plaster']}]}",
-                "/adjustments/1/addKV | {'adjustments':[{'name':'a','label':'A','addKv':5},{'name':'b','label':'B','addKV':5}]}",
+                "/adjustments/1/addKV | {'adjustments':[{'name':'a','label':'A','addKv':5},{'name':'b','label':'B','addKV':5,'addKv':5}]}",
+                "/adjustments/0/kV | {'adjustments':[{'name':'a','label':'A','kV':5}]}",
                 "/rows | {'adjustments':[],'rows':[]}"
             })
     void mistaken_adjustments(String pointer, String body) {

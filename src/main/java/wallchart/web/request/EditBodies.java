@@ -19,6 +19,9 @@ public final class EditBodies {
     /** More than any field of a chart holds. */
     private static final int LONGEST_FIELD = 1000;
 
+    /** How an answer names what an author writes: adjustments are put as they were read, too. */
+    private static final Map<String, String> AS_ANSWERED = Map.of("addKV", "addKv", "timesMAs", "timesMas");
+
     private static final ObjectReader ROW = Json.readerFor(WrittenFields.class);
     private static final ObjectReader ADJUSTMENTS = Json.readerFor(AdjustmentsBody.class);
 
@@ -61,15 +64,29 @@ public final class EditBodies {
     public static List<Map<String, String>> adjustments(Context ctx) {
         AdjustmentsBody body = Bodies.readJson(ctx, ADJUSTMENTS);
         var members = new Members();
-        var given = body.adjustments();
-        if (given == null) {
+        if (body.adjustments() == null) {
             members.wrong("/adjustments", "must be the list of all adjustments; empty for none");
+            members.refuseMistakes();
         }
-        for (int i = 0; given != null && i < given.size(); i++) {
+        var given = body.adjustments().stream().map(EditBodies::asWritten).toList();
+        for (int i = 0; i < given.size(); i++) {
             check(members, "/adjustments/" + i, given.get(i), RowFields.ADJUSTMENT_NAMES);
         }
         members.refuseMistakes();
         return given.stream().map(WrittenFields::texts).toList();
+    }
+
+    /** What stands there under both names keeps the answer's, and is refused for it. */
+    private static WrittenFields asWritten(WrittenFields given) {
+        if (given == null) {
+            return null;
+        }
+        var texts = new LinkedHashMap<String, String>();
+        given.texts().forEach((name, text) -> {
+            var written = AS_ANSWERED.getOrDefault(name, name);
+            texts.put(given.texts().containsKey(written) ? name : written, text);
+        });
+        return new WrittenFields(texts);
     }
 
     private static void check(Members members, String at, WrittenFields given, List<String> names) {
