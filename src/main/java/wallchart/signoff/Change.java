@@ -22,14 +22,20 @@ public sealed interface Change {
     /** A change that its author still works on. */
     sealed interface Open extends Change {
 
-        /** After an edit. */
-        default Drafting edited() {
-            return new Drafting(head().next());
+        /** After an edit, or after its author took up a newer version; what is returned keeps the reason until it is handed in. */
+        Open with(ChangeHead next);
+
+        default Open edited() {
+            return with(head().next());
         }
 
-        /** After its author took up a newer version as its base. */
-        default Drafting caughtUp(int base) {
-            return new Drafting(head().next(base));
+        default Open caughtUp(int base) {
+            return with(head().next(base));
+        }
+
+        /** Under another title, for another reason. */
+        default Open renamed(String title, String reason) {
+            return with(head().next(title, reason));
         }
 
         default Submitted submitted(Instant at) {
@@ -44,6 +50,11 @@ public sealed interface Change {
     /** Its author works on it. */
     record Drafting(ChangeHead head) implements Open {
         @Override
+        public Drafting with(ChangeHead next) {
+            return new Drafting(next);
+        }
+
+        @Override
         public ChangeState state() {
             return ChangeState.DRAFTING;
         }
@@ -51,6 +62,11 @@ public sealed interface Change {
 
     /** Its author has it back, with a reason; they edit it, submit it again or withdraw it. */
     record Returned(ChangeHead head, Decision decision) implements Open {
+        @Override
+        public Returned with(ChangeHead next) {
+            return new Returned(next, decision);
+        }
+
         @Override
         public ChangeState state() {
             return ChangeState.RETURNED;

@@ -33,6 +33,11 @@ public record ChangeHead(
         return next(baseVersion);
     }
 
+    ChangeHead next(String newTitle, String newReason) {
+        return new ChangeHead(
+                id, room, newTitle, newReason, baseVersion, kind, revertsTo, author, openedAt, revision + 1);
+    }
+
     ChangeHead next(int base) {
         return new ChangeHead(id, room, title, reason, base, kind, revertsTo, author, openedAt, revision + 1);
     }

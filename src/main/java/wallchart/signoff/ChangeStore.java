@@ -55,7 +55,8 @@ final class ChangeStore {
      */
     boolean replace(Tx tx, Change next) {
         return tx.handle()
-                        .createUpdate("UPDATE chart_change SET base_version = :base_version, revision = :revision,"
+                        .createUpdate("UPDATE chart_change SET title = :title, reason = :reason,"
+                                + " base_version = :base_version, revision = :revision,"
                                 + " state = :state, submitted_at = :submitted_at, concurred_by = :concurred_by,"
                                 + " concurred_name = :concurred_name, concurred_at = :concurred_at,"
                                 + " concurred_impact = :concurred_impact, concurred_on = :concurred_on,"

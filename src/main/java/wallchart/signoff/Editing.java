@@ -8,7 +8,6 @@ import wallchart.chart.Adjustment;
 import wallchart.chart.Row;
 import wallchart.chart.RowKey;
 import wallchart.chart.RowReading.Problem;
-import wallchart.signoff.Change.Drafting;
 import wallchart.signoff.Change.Open;
 import wallchart.signoff.Edits.AdjustmentsEdit;
 import wallchart.store.Actor;
@@ -132,6 +131,19 @@ final class Editing {
         });
     }
 
+    Outcome rename(Actor by, long id, int expected, String title, String reason) {
+        return steps.byAuthor(by, id, expected, "renamed", (tx, change) -> {
+            var words = new Words().title(title).reason(reason);
+            if (!words.problems().isEmpty()) {
+                return Outcome.unreadable(words.problems());
+            }
+            var next = change.renamed(title.strip(), reason.strip());
+            steps.replace(tx, next);
+            var details = Map.of("edit", "words", "titleBefore", change.head().title(), "title", title.strip());
+            return steps.told(tx, next, ChangeEvents.EDITED, reason.strip(), details);
+        });
+    }
+
     Outcome catchUp(Actor by, long id, int expected) {
         return steps.byAuthor(by, id, expected, "brought up to the newest version", (tx, change) -> {
             var proposal = proposals.of(tx, change);
@@ -154,13 +166,13 @@ final class Editing {
                         : step.take(tx, change));
     }
 
-    private Drafting begin(Place place) {
+    private Open begin(Place place) {
         var next = place.change.edited();
         steps.replace(place.tx, next);
         return next;
     }
 
-    private Outcome told(Place place, Drafting next, String edit, Optional<Row> after) {
+    private Outcome told(Place place, Open next, String edit, Optional<Row> after) {
         var details = new TreeMap<String, Object>(Map.of("edit", edit, "row", place.key.toString()));
         details.put("before", ChangeEvents.row(place.nowBefore));
         details.put("after", ChangeEvents.row(after));

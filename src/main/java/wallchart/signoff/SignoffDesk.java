@@ -108,6 +108,11 @@ public final class SignoffDesk {
         return database.read(tx -> changes.find(tx, id).map(change -> proposals.assess(tx, change)));
     }
 
+    /** Gives the change another title and reason, as after it was returned for them. */
+    public Outcome rename(Actor by, long id, int expectedRevision, String title, String reason) {
+        return editing.rename(by, id, expectedRevision, title, reason);
+    }
+
     /**
      * Adds or amends a row.
      *

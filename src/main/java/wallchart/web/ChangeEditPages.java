@@ -3,6 +3,7 @@ package wallchart.web;
 import io.javalin.http.Context;
 import wallchart.signoff.SignoffDesk;
 import wallchart.web.request.Bodies;
+import wallchart.web.request.ChangeBodies;
 import wallchart.web.request.EditBodies;
 import wallchart.web.request.Parameters;
 import wallchart.web.request.RowInPath;
@@ -16,6 +17,15 @@ final class ChangeEditPages {
     ChangeEditPages(SignoffDesk desk) {
         this.desk = desk;
         this.answers = new ChangeAnswers(desk);
+    }
+
+    void rename(Context ctx) {
+        Parameters.none(ctx.queryString());
+        var words = ChangeBodies.words(ctx);
+        var seen = answers.seen(ctx);
+        answers.edited(
+                ctx,
+                desk.rename(Doorkeeper.actor(ctx), seen.id(), seen.head().revision(), words.title(), words.reason()));
     }
 
     void putRow(Context ctx) {

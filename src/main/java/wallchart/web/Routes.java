@@ -89,6 +89,7 @@ final class Routes {
         get(CHANGE + "/findings", pages.changes()::findings, PEOPLE);
         get(CHANGE + "/impact", pages.changes()::impact, PEOPLE);
 
+        routes.put(CHANGE, pages.changeEdits()::rename, PROPOSERS);
         routes.put(CHANGE + "/rows" + ROW, pages.changeEdits()::putRow, PROPOSERS);
         routes.delete(CHANGE + "/rows" + ROW, pages.changeEdits()::withdrawRow, PROPOSERS);
         routes.delete(CHANGE + "/edits" + ROW, pages.changeEdits()::undoRow, PROPOSERS);

@@ -92,4 +92,22 @@ class SignoffDeskTest extends OnADesk {
         assertRefused(desk.submit(department.author, change.id(), revision(change)), Kind.STALE);
         assertRefused(desk.submit(department.author, 999, 1), Kind.NOT_FOUND);
     }
+
+    @Test
+    void what_is_returned_keeps_its_reason_while_the_author_edits_and_may_get_better_words() {
+        var change = department.submittedSmall(1, "28");
+        var returned = done(desk.giveBack(department.lead, change.id(), revision(change), "say for which grid"));
+        var edited = department.put(returned, row(18, 24).withMAs("27"));
+        var renamed = done(desk.rename(
+                department.author, change.id(), revision(edited), "Thick patients, grid 10", REASON + ", grid 10"));
+        assertThat(renamed).isInstanceOfSatisfying(Change.Returned.class, still -> assertThat(
+                        still.decision().reason())
+                .isEqualTo("say for which grid"));
+        assertThat(desk.find(change.id())).contains(renamed);
+        assertThat(renamed.head().title()).isEqualTo("Thick patients, grid 10");
+        assertRefused(
+                desk.rename(department.author, change.id(), revision(renamed), "Title", "too short"), Kind.UNREADABLE);
+        assertRefused(desk.rename(department.lead, change.id(), revision(renamed), "Title", REASON), Kind.NOT_ALLOWED);
+        LedgerSoundness.assertSound(database());
+    }
 }

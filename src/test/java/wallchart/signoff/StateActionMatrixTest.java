@@ -67,7 +67,7 @@ class StateActionMatrixTest {
             DRAFTING,
             Map.of(Step.EDIT, DRAFTING, Step.SUBMIT, SUBMITTED, Step.WITHDRAW, WITHDRAWN),
             RETURNED,
-            Map.of(Step.EDIT, DRAFTING, Step.SUBMIT, SUBMITTED, Step.WITHDRAW, WITHDRAWN),
+            Map.of(Step.EDIT, RETURNED, Step.SUBMIT, SUBMITTED, Step.WITHDRAW, WITHDRAWN),
             SUBMITTED,
             Map.of(
                     Step.RETURN, RETURNED,

@@ -48,7 +48,9 @@ class ChangePreconditionsWebTest {
         var calls = new ChangeCalls(SERVICE);
         var reason = Map.of("reason", "Not with this detector");
         var nothing = Map.<String, Object>of();
+        var words = Map.of("title", "Knee again", "reason", "Knees are still too noisy");
         return Stream.of(
+                new Write("PUT " + CHANGE, Role.RADIOGRAPHER, words),
                 new Write("PUT " + CHANGE + "/rows" + ROW, Role.RADIOGRAPHER, calls.fields(ChangeCalls.KNEE)),
                 new Write("DELETE " + CHANGE + "/rows" + ROW, Role.RADIOGRAPHER, nothing),
                 new Write("DELETE " + CHANGE + "/edits" + ROW, Role.RADIOGRAPHER, nothing),

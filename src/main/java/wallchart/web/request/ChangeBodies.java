@@ -15,6 +15,7 @@ public final class ChangeBodies {
     private static final int LONGEST_PASSWORD = 256;
     private static final int MOST_VERSIONS = 999_999;
     private static final ObjectReader OPENING = Json.readerFor(OpeningBody.class);
+    private static final ObjectReader WORDS = Json.readerFor(Words.class);
     private static final ObjectReader REVERT = Json.readerFor(RevertBody.class);
     private static final ObjectReader REASON = Json.readerFor(ReasonBody.class);
     private static final ObjectReader CONCURRENCE = Json.readerFor(ConcurrenceBody.class);
@@ -24,6 +25,9 @@ public final class ChangeBodies {
     private ChangeBodies() {}
 
     record OpeningBody(String title, String reason, Integer baseVersion, String kind) {}
+
+    /** What a change is called from now on, and why it is proposed. */
+    public record Words(String title, String reason) {}
 
     record RevertBody(Integer version, String reason) {}
 
@@ -91,6 +95,16 @@ public final class ChangeBodies {
         var kind = members.find("/kind", body.kind(), ChangeSyntaxes.KIND).orElse(ChangeKind.ORDINARY);
         members.refuseMistakes();
         return new Opening(body.title(), body.reason(), body.baseVersion(), kind);
+    }
+
+    /** Another title and reason. */
+    public static Words words(Context ctx) {
+        Words body = Bodies.readJson(ctx, WORDS);
+        new Members()
+                .plainText("/title", body.title(), LONGEST_TEXT)
+                .plainText("/reason", body.reason(), LONGEST_TEXT)
+                .refuseMistakes();
+        return body;
     }
 
     /** A version to be brought back. */
