@@ -5,10 +5,11 @@ public final class Reasons {
 
     private Reasons() {}
 
-    /** How many characters of it a reader sees: blanks and control characters say nothing. */
+    /** How many characters of it a reader sees: blanks of any width, control and format characters say nothing. */
     public static long visible(String text) {
         return text.codePoints()
-                .filter(c -> !Character.isWhitespace(c) && !Character.isISOControl(c))
+                .filter(c -> !Character.isWhitespace(c) && !Character.isSpaceChar(c) && !Character.isISOControl(c))
+                .filter(c -> Character.getType(c) != Character.FORMAT)
                 .count();
     }
 }

@@ -185,8 +185,11 @@ public final class Charts {
         return publishing.newest(tx, room);
     }
 
-    /** The name that is printed beside a signature of theirs; empty for whoever has no account. */
-    public Optional<String> findPrintedName(ReadTx tx, Actor actor) {
+    /**
+     * The name that is printed beside a signature of theirs; empty for whoever has no account, or by now another role or a disabled one.
+     * Their account stays as it is until the commit.
+     */
+    public Optional<String> findPrintedName(Tx tx, Actor actor) {
         return publishing.findPrintedName(tx, actor);
     }
 

@@ -62,9 +62,9 @@ final class Publishing {
                 draft.reviewDue());
     }
 
-    Optional<String> findPrintedName(ReadTx tx, Actor actor) {
+    Optional<String> findPrintedName(Tx tx, Actor actor) {
         var person = actor.personId();
-        return person.isPresent() ? versions.findPrintedName(tx, person.getAsLong()) : Optional.empty();
+        return person.isPresent() ? versions.findPrintedName(tx, person.getAsLong(), actor.role()) : Optional.empty();
     }
 
     private List<Finding> check(ReadTx tx, Draft draft, Optional<VersionHead> newest) {

@@ -63,10 +63,16 @@ final class VersionStore {
     }
 
     /** The name that is printed beside a signature; empty for an unknown account. */
-    Optional<String> findPrintedName(ReadTx tx, long person) {
+    /**
+     * Empty where that person has another role by now, or may not sign in any more. Holds the account until the commit: what is signed
+     * stands in the ledger before the loss of the role, or not at all.
+     */
+    Optional<String> findPrintedName(Tx tx, long person, String role) {
         return tx.handle()
-                .createQuery("SELECT printed_name FROM person WHERE id = :id")
+                .createQuery("SELECT printed_name FROM person"
+                        + " WHERE id = :id AND role = :role AND disabled_at IS NULL FOR UPDATE")
                 .bind("id", person)
+                .bind("role", role)
                 .mapTo(String.class)
                 .findOne();
     }

@@ -126,6 +126,15 @@ final class PersonStore {
                 .findOne();
     }
 
+    /** The same; holds the account until the commit, so that whoever gives it another password ends this session too. */
+    Optional<String> findHashToSignIn(Tx tx, String name) {
+        return tx.handle()
+                .createQuery("SELECT password_hash FROM person WHERE name = :name AND disabled_at IS NULL FOR UPDATE")
+                .bind("name", name)
+                .mapTo(String.class)
+                .findOne();
+    }
+
     void setPasswordHash(Tx tx, long id, String passwordHash) {
         tx.handle()
                 .createUpdate("UPDATE person SET password_hash = :passwordHash, revision = revision + 1 WHERE id = :id")

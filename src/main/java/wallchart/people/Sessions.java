@@ -55,7 +55,7 @@ final class Sessions {
     SignIn signIn(String askedName, String password, String address) {
         var asked = askedName.strip().toLowerCase(Locale.ROOT);
         var name = Accounts.isName(asked) ? asked : NOBODY;
-        return check(name, password, address, () -> start(name), SignIn.Refused::new, SignIn.Throttled::new);
+        return check(name, password, address, hash -> start(name, hash), SignIn.Refused::new, SignIn.Throttled::new);
     }
 
     Confirmation confirm(Person person, String password, String address) {
@@ -63,7 +63,7 @@ final class Sessions {
                 person.name(),
                 password,
                 address,
-                () -> new Confirmation.Confirmed(person),
+                hash -> new Confirmation.Confirmed(person),
                 Confirmation.Refused::new,
                 Confirmation.Throttled::new);
     }
@@ -72,41 +72,46 @@ final class Sessions {
             String name,
             String password,
             String address,
-            Supplier<? extends A> right,
+            Function<String, ? extends A> right,
             Supplier<? extends A> wrong,
             Function<Duration, ? extends A> throttled) {
         if (!hashing.tryAcquire()) {
             return throttled.apply(Duration.ofSeconds(1));
         }
+        Optional<String> hash;
         try {
             var wait = wrongPasswords.waitBefore(name, address);
             if (!wait.isZero()) {
                 return throttled.apply(wait);
             }
-            if (!isPassword(name, password)) {
-                return wrong.get();
-            }
+            hash = findHash(name, password);
         } finally {
             hashing.release();
         }
+        if (hash.isEmpty()) {
+            return wrong.get();
+        }
         wrongPasswords.forgive(name, address);
-        return right.get();
+        return right.apply(hash.get());
     }
 
-    /** Looks up and hashes in every case, so that the time taken tells nothing; holds no connection while hashing. */
-    private boolean isPassword(String name, String password) {
+    /**
+     * The stored hash that the password has; empty where it is not the password. Looks up and hashes in every case, so that the time
+     * taken tells nothing; holds no connection while hashing.
+     */
+    private Optional<String> findHash(String name, String password) {
         var hash = database.<Optional<String>>read(tx -> people.findPasswordHash(tx, name));
         var allowed = database.mode() == Mode.DEMO || !Secrets.isForDemonstration(password);
-        return PasswordHashes.matches(password, hash) & allowed;
+        return PasswordHashes.matches(password, hash) & allowed ? hash : Optional.empty();
     }
 
-    private SignIn start(String name) {
+    private SignIn start(String name, String checked) {
         var by = database.<Optional<Person>>read(tx -> people.findByName(tx, name));
         if (by.isEmpty()) {
             return new SignIn.Refused();
         }
         purgeIfDue();
-        return database.write(by.get().asActor(), tx -> start(tx, name));
+        return database.write(by.get().asActor(), tx -> start(tx, name, checked));
     }
 
     /** Once a day, at somebody's sign-in; never removes a session that is in use. */
@@ -120,10 +125,11 @@ final class Sessions {
         }
     }
 
-    private SignIn start(Tx tx, String name) {
-        var person = people.findByName(tx, name).filter(found -> !found.isDisabled());
-        if (person.isEmpty()) {
-            return new SignIn.Refused(); // disabled while the password was being checked
+    /** @param checked the hash that the password had when it was checked, a tenth of a second ago */
+    private SignIn start(Tx tx, String name, String checked) {
+        var person = people.findByName(tx, name);
+        if (!people.findHashToSignIn(tx, name).equals(Optional.of(checked))) {
+            return new SignIn.Refused(); // disabled, or given another password, while this one was being checked
         }
         var token = Secrets.newToken();
         var csrf = Secrets.newToken();

@@ -17,7 +17,19 @@ import wallchart.chart.RowReading.Problem;
  */
 record AdjustmentTexts(List<Adjustment> adjustments, List<Problem> problems) {
 
+    /** More than staff can tell apart, and far fewer than their column holds. Common practice, no source. */
+    private static final int MOST = 100;
+
+    /** What their column keeps. */
+    private static final int LONGEST = 65_000;
+
     static AdjustmentTexts read(List<Map<String, String>> texts) {
+        if (texts.size() > MOST) {
+            return new AdjustmentTexts(
+                    List.of(),
+                    List.of(new Problem(
+                            "adjustments", "are " + texts.size() + ", at most " + MOST + " are kept: leave some out")));
+        }
         var read = new ArrayList<Adjustment>();
         var problems = new ArrayList<Problem>();
         var names = new HashSet<String>();
@@ -32,6 +44,9 @@ record AdjustmentTexts(List<Adjustment> adjustments, List<Problem> problems) {
             } else if (AdjustmentReader.read(texts.get(i)) instanceof Reading.Refused refused) {
                 refused.problems().forEach(p -> problems.add(new Problem(place + p.field(), p.message())));
             }
+        }
+        if (EditTexts.of(read).length() > LONGEST) {
+            problems.add(new Problem("adjustments", "are longer than is kept, all together: shorten their notes"));
         }
         return new AdjustmentTexts(read, problems);
     }

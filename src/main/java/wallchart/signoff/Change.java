@@ -106,8 +106,10 @@ public sealed interface Change {
             return new Withdrawn(head.next(), decision);
         }
 
-        Signed signed(int version, Decision decision, Optional<SecondReview> secondReview) {
-            return new Signed(head.next(), version, decision, concurrence, secondReview);
+        /** @param holding the concurrence, where it was given for what is signed: one that is void is no part of a signature */
+        Signed signed(
+                int version, Decision decision, Optional<Concurrence> holding, Optional<SecondReview> secondReview) {
+            return new Signed(head.next(), version, decision, holding, secondReview);
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import wallchart.audit.Act;
+import wallchart.chart.Adjustment;
 import wallchart.chart.Row;
 import wallchart.chart.RowFields;
 
@@ -101,12 +102,19 @@ final class ChangeEvents {
 
     /** A row as an event shows it: what is written in it, and nothing of what is left empty. */
     static Map<String, String> row(Optional<Row> row) {
-        var written = new TreeMap<String, String>();
-        row.map(RowFields::of).orElse(Map.of()).forEach((name, text) -> {
-            if (!text.isEmpty()) {
-                written.put(name, text);
-            }
-        });
+        return written(row.map(RowFields::of).orElse(Map.of()));
+    }
+
+    /** Named adjustments as an event shows them. */
+    static List<Map<String, String>> adjustments(List<Adjustment> adjustments) {
+        return adjustments.stream()
+                .map(adjustment -> written(RowFields.of(adjustment)))
+                .toList();
+    }
+
+    private static Map<String, String> written(Map<String, String> fields) {
+        var written = new TreeMap<>(fields);
+        written.values().removeIf(String::isEmpty);
         return written;
     }
 }

@@ -133,6 +133,10 @@ final class Decisions {
                     || signed.secondReview().filter(SecondReview::isOpen).isEmpty()) {
                 return Outcome.wrongState(change, "reviewed a second time");
             }
+            if (Steps.isSame(by, signed.decision().by())) {
+                return Outcome.notAllowed(
+                        by.name() + " signed change " + id + ": somebody else has to look at it a second time");
+            }
             var words = new Words().findings(findings);
             return words.problems().isEmpty() ? reviewed(tx, signed, findings) : Outcome.unreadable(words.problems());
         });

@@ -115,19 +115,44 @@ final class Editing {
     }
 
     private Outcome putAdjustments(Tx tx, Open change, List<Adjustment> wanted) {
+        var before = adjustments(tx, change);
         var next = change.edited();
         steps.replace(tx, next);
         edits.put(tx, next.id(), new AdjustmentsEdit(wanted, next.head().baseVersion()));
-        var names = wanted.stream().map(Adjustment::name).toList();
-        return steps.told(tx, next, ChangeEvents.EDITED, "", Map.of("edit", "adjustments", "adjustments", names));
+        return told(tx, next, "adjustments", before);
+    }
+
+    private Outcome told(Tx tx, Drafting next, String edit, List<Adjustment> before) {
+        var details = Map.of(
+                "edit",
+                edit,
+                "before",
+                ChangeEvents.adjustments(before),
+                "after",
+                ChangeEvents.adjustments(adjustments(tx, next)));
+        return steps.told(tx, next, ChangeEvents.EDITED, "", details);
+    }
+
+    /** All named adjustments as the change would leave them. */
+    private List<Adjustment> adjustments(Tx tx, Open change) {
+        return edits.list(tx, change.id())
+                .adjustments()
+                .map(AdjustmentsEdit::wanted)
+                .orElseGet(() -> proposals
+                        .content(tx, change, change.head().baseVersion())
+                        .adjustments());
     }
 
     Outcome undoAdjustments(Actor by, long id, int expected) {
         return edit(by, id, expected, (tx, change) -> {
+            if (edits.list(tx, id).adjustments().isEmpty()) {
+                return Outcome.notFound("change " + id + " does nothing to the named adjustments: look at its edits");
+            }
+            var before = adjustments(tx, change);
             var next = change.edited();
             steps.replace(tx, next);
             edits.removeAdjustments(tx, id);
-            return steps.told(tx, next, ChangeEvents.EDITED, "", Map.of("edit", "undo adjustments"));
+            return told(tx, next, "undo adjustments", before);
         });
     }
 

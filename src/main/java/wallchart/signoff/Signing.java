@@ -112,17 +112,17 @@ final class Signing {
         boolean atOnce = fast && !waits; // what can wait for its day can wait for the physicist
         return assessment.impact().needsPhysicist() && concurrence.isEmpty() && !atOnce
                 ? Outcome.concurrenceNeeded(change)
-                : write(tx, change, assessment, fast && concurrence.isEmpty());
+                : write(tx, change, assessment, concurrence);
     }
 
-    private Outcome write(Tx tx, Submitted change, Assessment assessment, boolean reviewedLater) {
+    private Outcome write(Tx tx, Submitted change, Assessment assessment, Optional<Concurrence> concurrence) {
         var proposal = assessment.proposal();
         var signature =
                 new Decision(steps.signatory(tx), tx.at(), statement.meaning().strip());
-        var review = reviewedLater
+        var review = change.head().kind() == ChangeKind.FAST_TRACK && concurrence.isEmpty()
                 ? Optional.of(new SecondReview(tx.at().plus(SecondReview.WITHIN), Optional.empty()))
                 : Optional.<SecondReview>empty();
-        var signed = change.signed(proposal.onVersion() + 1, signature, review);
+        var signed = change.signed(proposal.onVersion() + 1, signature, concurrence, review);
         steps.replace(tx, signed);
         var evidence = ChangeEvents.evidence(signed, steps.record(tx, signed), proposal, assessment.impact());
         return published(charts.publish(tx, draft(tx, signed, proposal), evidence), signed);

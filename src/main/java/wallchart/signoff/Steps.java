@@ -65,7 +65,11 @@ final class Steps {
 
     /** Opens a change; refused where it cannot be. */
     Outcome opening(Actor by, Function<Tx, Outcome> step) {
-        return database.<Outcome>write(by, step::apply);
+        try {
+            return database.<Outcome>write(by, step::apply);
+        } catch (Undone undone) {
+            return undone.outcome;
+        }
     }
 
     /** Stores the next state, then its event: the last thing a step does. */
@@ -92,11 +96,13 @@ final class Steps {
         }
     }
 
-    /** Who acts, under the name that is printed for them now. */
+    /** Who acts, under the name that is printed for them now; ends the step where their role was taken from them meanwhile. */
     Signatory signatory(Tx tx) {
-        return new Signatory(
-                tx.by().personId().orElseThrow(),
-                charts.findPrintedName(tx, tx.by()).orElseThrow());
+        var printedName = charts.findPrintedName(tx, tx.by())
+                .orElseThrow(() -> new Undone(
+                        Outcome.notAllowed(tx.by().name() + " is no " + tx.by().role()
+                                + " any more, or may not sign in any more: sign in again, or ask your administrator")));
+        return new Signatory(tx.by().personId().orElseThrow(), printedName);
     }
 
     static boolean isAuthor(Actor by, Change change) {

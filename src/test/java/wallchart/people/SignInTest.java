@@ -1,6 +1,7 @@
 package wallchart.people;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static wallchart.people.PeopleFixtures.ADDRESS;
 import static wallchart.people.PeopleFixtures.PASSWORD;
 import static wallchart.people.PeopleFixtures.aRadiographer;
@@ -17,6 +18,9 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
@@ -145,6 +149,23 @@ class SignInTest extends OnEveryDatabase {
     void many_wrong_passwords_at_once_gain_no_extra_attempt() throws Exception {
         var answers = atOnce(8, number -> people.signIn("aino", WRONG, ADDRESS));
         assertThat(answers).filteredOn(SignIn.Refused.class::isInstance).hasSize(5);
+    }
+
+    /** Whoever knows the old password and asks all the time must not be left with a session when it is replaced. */
+    @Test
+    void a_password_replaced_while_it_is_checked_signs_nobody_in() throws Exception {
+        var thread = Executors.newSingleThreadExecutor();
+        try {
+            var answer = database().<Future<SignIn>>write(PeopleFixtures.ADMINISTRATOR, tx -> {
+                new PersonStore().setPasswordHash(tx, aino.id(), PasswordHashes.of(WRONG));
+                var asked = thread.submit(() -> people.signIn("aino", PASSWORD, ADDRESS));
+                assertThatThrownBy(() -> asked.get(700, TimeUnit.MILLISECONDS)).isInstanceOf(TimeoutException.class);
+                return asked;
+            });
+            assertThat(answer.get()).isEqualTo(new SignIn.Refused());
+        } finally {
+            thread.shutdown();
+        }
     }
 
     private static List<SignIn> atOnce(int many, IntFunction<SignIn> attempt) throws Exception {

@@ -94,7 +94,7 @@ class ChangeStatesTest {
                 case 0 -> submitted.concurred(CONCURRENCE);
                 case 1 -> submitted.declined(DECISION);
                 case 2 -> submitted.withdrawn(DECISION);
-                case 3 -> submitted.signed(2, DECISION, Optional.empty());
+                case 3 -> submitted.signed(2, DECISION, Optional.empty(), Optional.empty());
                 default -> submitted.returned(DECISION);
             };
         }
@@ -112,7 +112,7 @@ class ChangeStatesTest {
     @Test
     void a_second_review_is_due_until_it_is_done() {
         var due = new SecondReview(Instant.EPOCH.plus(SecondReview.WITHIN), Optional.empty());
-        var signed = drafting().submitted(Instant.EPOCH).signed(2, DECISION, Optional.of(due));
+        var signed = drafting().submitted(Instant.EPOCH).signed(2, DECISION, Optional.empty(), Optional.of(due));
         assertThat(signed.secondReview().orElseThrow().isOpen()).isTrue();
         assertThat(signed.reviewed(DECISION).secondReview().orElseThrow().isOpen())
                 .isFalse();

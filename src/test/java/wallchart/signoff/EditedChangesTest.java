@@ -7,10 +7,15 @@ import static wallchart.signoff.DeskFixtures.fields;
 import static wallchart.signoff.DeskFixtures.revision;
 import static wallchart.signoff.DeskFixtures.row;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import wallchart.audit.AuditTrail;
+import wallchart.audit.Checkpoints;
+import wallchart.audit.EventFilter;
 import wallchart.chart.RowReading.Problem;
 import wallchart.signoff.Outcome.Kind;
 import wallchart.signoff.Outcome.Refused;
@@ -81,6 +86,31 @@ class EditedChangesTest extends OnADesk {
         change = done(desk.undoAdjustments(department.author, change.id(), revision(change)));
         assertThat(desk.proposal(change.id()).orElseThrow().after().adjustments())
                 .isEmpty();
+    }
+
+    @Test
+    void the_ledger_says_what_an_adjustment_was_and_is() throws IOException {
+        var change = department.opened(1);
+        var cast = Map.of("name", "cast", "label", "Dry cast", "timesMas", "1.5");
+        change = done(desk.putAdjustments(department.author, change.id(), revision(change), List.of(cast)));
+        var said = newestDetails();
+        assertThat(said).contains("\"before\":[]").contains("\"timesMas\":\"1.5\"");
+        done(desk.undoAdjustments(department.author, change.id(), revision(change)));
+        assertThat(newestDetails()).contains("\"after\":[]").contains("\"timesMas\":\"1.5\"");
+    }
+
+    @Test
+    void taking_back_what_was_not_done_is_refused_and_leaves_no_event() throws IOException {
+        var change = department.opened(1);
+        var before = newestDetails();
+        assertRefused(desk.undoAdjustments(department.author, change.id(), revision(change)), Kind.NOT_FOUND);
+        assertThat(newestDetails()).isEqualTo(before);
+    }
+
+    private String newestDetails() throws IOException {
+        var events = new AuditTrail(database(), new Checkpoints(Files.createTempDirectory("ledger")), List.of())
+                .page(EventFilter.ALL, 0, AuditTrail.LONGEST_PAGE);
+        return events.get(events.size() - 1).details();
     }
 
     @Test
