@@ -25,6 +25,7 @@ final class ChangeEvents {
     static final String REVISION = "revision";
 
     static final String RECORD = "record";
+    static final String RECORD_BEFORE = "recordBefore";
     static final String CHANGE = "change";
     static final String SIGNED_REVISION = "changeRevision";
     static final String SIGNED_RECORD = "changeRecord";

@@ -57,12 +57,15 @@ final class ChangeRecords implements RecordCheck {
         }
 
         private Optional<String> follow(String change, Event event, String revision, String record) {
-            var before = told.get(change);
-            int next = before == null ? 1 : before.revision() + 1;
+            var before = Optional.ofNullable(told.get(change));
+            int next = before.map(standing -> standing.revision() + 1).orElse(1);
             told.put(change, new Standing(next, event.detail(record).orElse("")));
-            return event.detail(revision).equals(Optional.of(String.valueOf(next)))
+            if (!event.detail(revision).equals(Optional.of(String.valueOf(next)))) {
+                return Optional.of(change + " has no event of its revision " + next + " before this one");
+            }
+            return event.detail(ChangeEvents.RECORD_BEFORE).equals(before.map(Standing::record))
                     ? Optional.empty()
-                    : Optional.of(change + " has no event of its revision " + next + " before this one");
+                    : Optional.of(change + " was not as its events had left it when this step was taken");
         }
 
         @Override

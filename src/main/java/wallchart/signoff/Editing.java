@@ -16,6 +16,9 @@ import wallchart.store.Tx;
 /** The part of {@link SignoffDesk} by which authors edit their changes. */
 final class Editing {
 
+    /** More than a room's chart has rows, as a rule. */
+    private static final int MOST_ROWS = 500;
+
     private final Steps steps;
     private final Proposals proposals;
     private final EditStore edits = new EditStore();
@@ -43,6 +46,9 @@ final class Editing {
             return place.edit().isPresent() ? undo(place) : unchanged(place);
         }
         var kind = base.isPresent() ? RowEdit.Kind.AMEND : RowEdit.Kind.ADD;
+        if (place.isFull()) {
+            return tooMany();
+        }
         var next = begin(place);
         edits.put(place.tx, next.id(), new RowEdit(kind, row, place.base()));
         return told(place, next, kind.slug(), Optional.of(row));
@@ -59,6 +65,9 @@ final class Editing {
                     "bandFromCm",
                     "the chart has a row " + row.key() + " already: edit that one, or choose another band")));
         }
+        if (target.isFull()) {
+            return tooMany();
+        }
         var next = begin(place);
         goes(place);
         target.baseRow()
@@ -74,6 +83,9 @@ final class Editing {
             var place = new Place(tx, change, key);
             if (place.now().isEmpty()) {
                 return unknownRow(place);
+            }
+            if (place.isFull()) {
+                return tooMany();
             }
             var next = begin(place);
             goes(place);
@@ -122,7 +134,7 @@ final class Editing {
         return told(tx, next, "adjustments", before);
     }
 
-    private Outcome told(Tx tx, Drafting next, String edit, List<Adjustment> before) {
+    private Outcome told(Tx tx, Open next, String edit, List<Adjustment> before) {
         var details = Map.of(
                 "edit",
                 edit,
@@ -204,6 +216,11 @@ final class Editing {
         return steps.told(place.tx, next, ChangeEvents.EDITED, "", details);
     }
 
+    private static Outcome tooMany() {
+        return Outcome.unreadable(List.of(new Problem(
+                "", "a change edits at most " + MOST_ROWS + " rows: have this one signed, then open another")));
+    }
+
     private static Outcome unchanged(Place place) {
         return new Outcome.Done(place.change);
     }
@@ -247,6 +264,11 @@ final class Editing {
         Optional<Row> now() {
             var edit = edit();
             return edit.isPresent() ? edit.get().wanted() : baseRow();
+        }
+
+        /** Whether no further row can be edited; each step reads all that there are. */
+        boolean isFull() {
+            return edit().isEmpty() && edits.list(tx, change.id()).rows().size() >= MOST_ROWS;
         }
 
         RowEdit.Kind kind() {

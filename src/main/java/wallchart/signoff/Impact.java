@@ -2,6 +2,7 @@ package wallchart.signoff;
 
 import java.util.List;
 import java.util.stream.Stream;
+import wallchart.store.Sha256;
 
 /**
  * What a change does to a room's chart, as it stands before whoever signs.
@@ -16,6 +17,14 @@ public record Impact(List<RowImpact> rows, List<AdjustmentImpact> adjustments, R
     public Impact {
         rows = List.copyOf(rows);
         adjustments = List.copyOf(adjustments);
+    }
+
+    /**
+     * The same as it is shown and signed: its digest also names the version that the change is applied to. Where others publish
+     * meanwhile, whoever looked before looks again.
+     */
+    Impact onVersion(int number) {
+        return new Impact(rows, adjustments, limits, "sha256:" + Sha256.hex(digest + " on version " + number));
     }
 
     /** Whether a physicist has to concur before this may be signed. */

@@ -37,8 +37,8 @@ final class Proposals {
     Assessment assess(ReadTx tx, Change change) {
         var proposal = of(tx, change);
         var room = room(tx, change);
-        return new Assessment(
-                proposal, findings(tx, proposal, room), impacts.of(room, proposal.before(), proposal.after()));
+        var impact = impacts.of(room, proposal.before(), proposal.after()).onVersion(proposal.onVersion());
+        return new Assessment(proposal, findings(tx, proposal, room), impact);
     }
 
     Proposal of(ReadTx tx, Change change) {

@@ -125,6 +125,7 @@ final class Signing {
         var signed = change.signed(proposal.onVersion() + 1, signature, concurrence, review);
         steps.replace(tx, signed);
         var evidence = ChangeEvents.evidence(signed, steps.record(tx, signed), proposal, assessment.impact());
+        steps.recordBefore().ifPresent(before -> evidence.put(ChangeEvents.RECORD_BEFORE, before));
         return published(charts.publish(tx, draft(tx, signed, proposal), evidence), signed);
     }
 

@@ -1,6 +1,8 @@
 package wallchart.signoff;
 
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import wallchart.audit.Ledger;
@@ -23,6 +25,7 @@ final class Steps {
     private final ChangeStore changes = new ChangeStore();
     private final EditStore edits = new EditStore();
     private final Ledger ledger = new Ledger();
+    private final ThreadLocal<String> recordBefore = new ThreadLocal<>();
 
     Steps(Database database, Charts charts) {
         this.database = database;
@@ -37,13 +40,25 @@ final class Steps {
                 if (found.isEmpty()) {
                     return Outcome.notFound("change " + id + " is unknown: look at the list of changes");
                 }
-                return found.get().head().revision() == expectedRevision
-                        ? step.apply(tx, found.get())
-                        : Outcome.stale(found.get());
+                if (found.get().head().revision() != expectedRevision) {
+                    return Outcome.stale(found.get());
+                }
+                recordBefore.set(record(tx, found.get()));
+                return step.apply(tx, found.get());
             });
         } catch (Undone undone) {
             return undone.outcome;
+        } finally {
+            recordBefore.remove();
         }
+    }
+
+    /**
+     * The digest of all that was stored of the change when the step under way began. Its event says so, and the event before says what
+     * it must have been: what is changed by hand between two steps stays visible after the second.
+     */
+    Optional<String> recordBefore() {
+        return Optional.ofNullable(recordBefore.get());
     }
 
     /** A step that the author takes on a change that is open. */
@@ -80,7 +95,9 @@ final class Steps {
 
     /** Appends the event of a state that is stored already. */
     Outcome told(Tx tx, Change next, String action, String reason, Map<String, ?> details) {
-        ledger.append(tx, ChangeEvents.of(action, next, record(tx, next), reason, details));
+        var all = new TreeMap<String, Object>(details);
+        recordBefore().ifPresent(before -> all.put(ChangeEvents.RECORD_BEFORE, before));
+        ledger.append(tx, ChangeEvents.of(action, next, record(tx, next), reason, all));
         return new Outcome.Done(next);
     }
 

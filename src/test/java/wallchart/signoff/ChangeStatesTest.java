@@ -22,8 +22,8 @@ class ChangeStatesTest {
 
     /** drafting -> submitted -> signed, returned or declined; returned is worked on like drafting; open or submitted -> withdrawn. */
     private static final Map<Class<? extends Change>, Set<String>> STEPS = Map.of(
-            Change.Drafting.class, Set.of("edited", "caughtUp", "submitted", "withdrawn"),
-            Change.Returned.class, Set.of("edited", "caughtUp", "submitted", "withdrawn"),
+            Change.Drafting.class, Set.of("with", "edited", "caughtUp", "renamed", "submitted", "withdrawn"),
+            Change.Returned.class, Set.of("with", "edited", "caughtUp", "renamed", "submitted", "withdrawn"),
             Change.Submitted.class, Set.of("concurred", "returned", "declined", "withdrawn", "signed"),
             Change.Signed.class, Set.of("reviewed"),
             Change.Declined.class, Set.of(),

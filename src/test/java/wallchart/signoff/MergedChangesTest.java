@@ -1,12 +1,14 @@
 package wallchart.signoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static wallchart.signoff.DeskFixtures.MEANING;
 import static wallchart.signoff.DeskFixtures.REASON;
 import static wallchart.signoff.DeskFixtures.done;
 import static wallchart.signoff.DeskFixtures.fields;
 import static wallchart.signoff.DeskFixtures.revision;
 import static wallchart.signoff.DeskFixtures.row;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wallchart.signoff.Change.Drafting;
 import wallchart.signoff.Change.Returned;
@@ -92,5 +94,21 @@ class MergedChangesTest extends OnADesk {
         assertRefused(desk.revertTo(department.author, "r1", 1, REASON), Kind.BLOCKED);
         assertRefused(desk.revertTo(department.author, "r1", 2, REASON), Kind.NOT_FOUND);
         assertThat(desk.list(ChangeFilter.newest(10))).isEmpty();
+    }
+
+    /** The version they saw is part of what they sign, or another's rows would come into force under their signature unseen. */
+    @Test
+    void whoever_looked_before_another_version_was_signed_looks_again() {
+        var mine = department.submittedSmall(1, "28");
+        var seen = department.impact(mine);
+        done(department.sign(
+                department.deputy,
+                department.submitted(
+                        department.put(department.opened(1), row(12, 18).withMAs("27")))));
+        assertRefused(
+                desk.sign(
+                        department.lead, mine.id(), revision(mine), MEANING, Optional.empty(), seen, Optional.empty()),
+                Kind.IMPACT_CHANGED);
+        assertThat(done(department.sign(department.lead, mine)).state()).isEqualTo(ChangeState.SIGNED);
     }
 }
