@@ -9,6 +9,7 @@ import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 
 import io.restassured.response.Response;
@@ -117,8 +118,15 @@ class ChangesWebTest {
                 .body("decision.by.printedName", equalTo("Pat physicist"))
                 .body("decision.reason", equalTo("Show the exposure indices, please"));
         var edited = calls.edit(Role.RADIOGRAPHER, returned, ChangeCalls.SPINE, "25");
-        edited.then().body("state", equalTo("drafting")).body("decision", nullValue());
-        var again = calls.step(Role.RADIOGRAPHER, edited, "submit");
+        edited.then().body("state", equalTo("returned")).body("decision.reason", containsString("exposure indices"));
+        var renamed = calls.by(Role.RADIOGRAPHER, edited)
+                .body(Map.of("title", "Spine, with indices", "reason", "Indices of 40 spines are a step under target"))
+                .put(ChangeCalls.address(edited));
+        renamed.then()
+                .statusCode(200)
+                .body("title", equalTo("Spine, with indices"))
+                .body("findings", notNullValue());
+        var again = calls.step(Role.RADIOGRAPHER, renamed, "submit");
         calls.step(Role.LEAD, again, "decline", Map.of("reason", "Not with this detector"))
                 .then()
                 .statusCode(200)
