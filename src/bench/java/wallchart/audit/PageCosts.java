@@ -94,6 +94,9 @@ final class PageCosts {
         filters.put("period, the last tenth, room 1 in 5", period(events, 0.9, 1, ManyEvents.BUSY_ROOM));
         filters.put("room 1 in 5 and actor 1 in 3", of(ManyEvents.BUSY_ROOM, ManyEvents.BUSY_ACTOR, null));
         filters.put("room 1 in 5 and actor 1 in 997", of(ManyEvents.BUSY_ROOM, ManyEvents.RARE_ACTOR, null));
+        filters.put("room 1 in 5 and action 1 in 997", of(ManyEvents.BUSY_ROOM, null, ManyEvents.RARE_ACTION));
+        filters.put("actor 1 in 3 and action 2 in 5", of(null, ManyEvents.BUSY_ACTOR, ManyEvents.FREQUENT_ACTION));
+        filters.put("all three, frequent", of(ManyEvents.BUSY_ROOM, ManyEvents.BUSY_ACTOR, ManyEvents.FREQUENT_ACTION));
         return filters;
     }
 

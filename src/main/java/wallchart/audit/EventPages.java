@@ -8,8 +8,6 @@ import wallchart.store.ReadTx;
 
 /**
  * Pages of the ledger that cost about the same wherever they begin, however long the ledger is. Safe for use by many threads.
- *
- * <p>Not so for two filters together of which each is frequent and both at once are rare: then one of them is walked through.
  */
 final class EventPages {
 
