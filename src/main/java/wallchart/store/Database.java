@@ -1,6 +1,5 @@
 package wallchart.store;
 
-import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
@@ -91,7 +90,7 @@ public final class Database implements AutoCloseable {
     public <T> T read(Function<? super ReadTx, ? extends T> reading) {
         return alone(handle -> {
             handle.getConnection().setReadOnly(true);
-            handle.getConnection().setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
+            handle.getConnection().setTransactionIsolation(engine.oneState());
             handle.begin();
             try {
                 return reading.apply(new ReadTx(handle, instant(clock)));

@@ -30,6 +30,9 @@ sealed interface Engine extends AutoCloseable permits H2Engine, PostgresEngine {
     /** The pool that serves requests; called once, after the migrations. */
     DataSource openPool() throws SQLException;
 
+    /** The JDBC isolation level at which a transaction sees one state of all tables together. */
+    int oneState();
+
     /** Does a write, its commit and its {@link #makeDurable} included, when it may begin. */
     <T> T inTurn(Supplier<T> write);
 

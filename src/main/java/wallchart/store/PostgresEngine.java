@@ -1,6 +1,7 @@
 package wallchart.store;
 
 import com.zaxxer.hikari.HikariDataSource;
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.function.Supplier;
 import javax.sql.DataSource;
@@ -52,6 +53,11 @@ final class PostgresEngine implements Engine {
         config.addDataSourceProperty("options", "-c role=" + PostgresRights.APPLICATION);
         pool = Pools.open(config);
         return pool;
+    }
+
+    @Override
+    public int oneState() {
+        return Connection.TRANSACTION_REPEATABLE_READ;
     }
 
     @Override

@@ -5,6 +5,7 @@ import static wallchart.signoff.DeskFixtures.done;
 import static wallchart.signoff.DeskFixtures.revision;
 
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import wallchart.audit.Verification;
 import wallchart.store.Actor;
@@ -44,5 +45,27 @@ class ChangeRecordsTest extends OnADesk {
         change = department.submitted(change);
         done(department.sign(department.lead, change));
         LedgerSoundness.assertSound(database());
+    }
+
+    /** A check that runs while people work sees each act with its event, or neither. */
+    @Test
+    void a_check_in_the_middle_of_work_raises_no_alarm() throws Exception {
+        var atWork = new AtomicBoolean(true);
+        var worker = new Thread(() -> {
+            for (int version = 1; atWork.get(); version++) {
+                var change = department.submittedSmall(version, String.valueOf(25 + version % 4));
+                done(department.sign(department.lead, change));
+            }
+        });
+        worker.start();
+        try {
+            for (int check = 0; check < 60; check++) {
+                LedgerSoundness.assertSound(database());
+            }
+        } finally {
+            atWork.set(false);
+            worker.join();
+        }
+        assertThat(department.charts.versions("r1")).hasSizeGreaterThan(5);
     }
 }

@@ -57,6 +57,21 @@ class DatabaseTest extends OnEveryDatabase {
         assertThat(count()).isOne();
     }
 
+    /** The state of all tables is that of the first question, also of tables that are asked later. */
+    @Test
+    void a_read_sees_one_state_over_all_tables() {
+        var count = database().<Integer>read(tx -> {
+            tx.handle()
+                    .createQuery("SELECT COUNT(*) FROM person")
+                    .mapTo(Integer.class)
+                    .one();
+            elsewhere(() -> database().run(SOMEBODY, other -> notes.add(other, "meanwhile")));
+            return notes.count(tx);
+        });
+        assertThat(count).isZero();
+        assertThat(count()).isOne();
+    }
+
     @Test
     void a_store_method_that_reads_takes_a_write_as_well() {
         assertThat(database().<Integer>write(SOMEBODY, tx -> {
