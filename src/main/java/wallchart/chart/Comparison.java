@@ -99,6 +99,11 @@ public record Comparison(
         return changes;
     }
 
+    /** What differs between the fields of two rows, in file order. */
+    public static List<FieldChange> differences(Row before, Row after) {
+        return differences(RowFields.of(before), RowFields.of(after));
+    }
+
     private static List<FieldChange> differences(Map<String, String> before, Map<String, String> after) {
         return after.keySet().stream()
                 .filter(field -> !before.get(field).equals(after.get(field)))

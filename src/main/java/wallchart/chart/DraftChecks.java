@@ -6,7 +6,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import wallchart.audit.Reasons;
 
 /** Whether what stands around a chart's content can be signed: title, reason, meaning, dates. */
 final class DraftChecks {
@@ -58,11 +57,7 @@ final class DraftChecks {
     }
 
     private static void checkText(List<Finding> findings, String field, String text, int least, int most) {
-        long visible = Reasons.visible(text);
-        if (visible < least) {
-            add(findings, field, "has " + visible + " visible characters, at least " + least + " are needed: say more");
-        }
-        Texts.problem(text, most).ifPresent(problem -> add(findings, field, problem));
+        Texts.problems(text, least, most).forEach(problem -> add(findings, field, problem));
     }
 
     private static void add(List<Finding> findings, String field, String reason) {

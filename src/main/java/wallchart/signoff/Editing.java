@@ -41,17 +41,15 @@ final class Editing {
         if (!row.key().equals(place.key)) {
             return move(place, row);
         }
-        var base = place.baseRow();
-        if (base.filter(row::equals).isPresent()) {
+        if (place.baseRow().filter(row::equals).isPresent()) {
             return place.edit().isPresent() ? undo(place) : unchanged(place);
         }
-        var kind = base.isPresent() ? RowEdit.Kind.AMEND : RowEdit.Kind.ADD;
         if (place.isFull()) {
             return tooMany();
         }
         var next = begin(place);
-        edits.put(place.tx, next.id(), new RowEdit(kind, row, place.base()));
-        return told(place, next, kind.slug(), Optional.of(row));
+        edits.put(place.tx, next.id(), new RowEdit(place.kind(), row, place.base()));
+        return told(place, next, place.kind().slug(), Optional.of(row));
     }
 
     /** The row takes the place of one with another key: that one goes, this one comes. */
@@ -59,7 +57,7 @@ final class Editing {
         if (place.now().isEmpty()) {
             return unknownRow(place);
         }
-        var target = new Place(place.tx, place.change, row.key());
+        var target = place.at(row.key());
         if (target.now().isPresent()) {
             return Outcome.unreadable(List.of(new Problem(
                     "bandFromCm",
@@ -211,7 +209,7 @@ final class Editing {
 
     private Outcome told(Place place, Open next, String edit, Optional<Row> after) {
         var details = new TreeMap<String, Object>(Map.of("edit", edit, "row", place.key.toString()));
-        details.put("before", ChangeEvents.row(place.nowBefore));
+        details.put("before", ChangeEvents.row(place.now()));
         details.put("after", ChangeEvents.row(after));
         return steps.told(place.tx, next, ChangeEvents.EDITED, "", details);
     }
@@ -230,19 +228,30 @@ final class Editing {
                 + place.change.id() + ": look at its rows");
     }
 
-    /** Where in a change somebody edits, and what stands there. */
+    /** Where in a change somebody edits, and what stood there when they began. */
     private final class Place {
 
         private final Tx tx;
         private final Open change;
         private final RowKey key;
-        private final Optional<Row> nowBefore;
+        private final Edits stored;
+        private final Optional<Row> baseRow;
 
         Place(Tx tx, Open change, RowKey key) {
+            this(tx, change, key, edits.list(tx, change.id()));
+        }
+
+        private Place(Tx tx, Open change, RowKey key, Edits stored) {
             this.tx = tx;
             this.change = change;
             this.key = key;
-            this.nowBefore = now();
+            this.stored = stored;
+            this.baseRow = proposals.content(tx, change, base()).findRow(key);
+        }
+
+        /** Another row of the same change. */
+        Place at(RowKey other) {
+            return new Place(tx, change, other, stored);
         }
 
         int base() {
@@ -251,16 +260,14 @@ final class Editing {
 
         /** The row as the version has it that the author works on. */
         Optional<Row> baseRow() {
-            return proposals.content(tx, change, base()).rows().stream()
-                    .filter(row -> row.key().equals(key))
-                    .findFirst();
+            return baseRow;
         }
 
         Optional<RowEdit> edit() {
-            return edits.list(tx, change.id()).find(key);
+            return stored.find(key);
         }
 
-        /** The row as the change would leave it. */
+        /** The row as the change left it before this edit. */
         Optional<Row> now() {
             var edit = edit();
             return edit.isPresent() ? edit.get().wanted() : baseRow();
@@ -268,11 +275,11 @@ final class Editing {
 
         /** Whether no further row can be edited; each step reads all that there are. */
         boolean isFull() {
-            return edit().isEmpty() && edits.list(tx, change.id()).rows().size() >= MOST_ROWS;
+            return edit().isEmpty() && stored.rows().size() >= MOST_ROWS;
         }
 
         RowEdit.Kind kind() {
-            return baseRow().isPresent() ? RowEdit.Kind.AMEND : RowEdit.Kind.ADD;
+            return baseRow.isPresent() ? RowEdit.Kind.AMEND : RowEdit.Kind.ADD;
         }
     }
 }

@@ -12,7 +12,6 @@ import wallchart.chart.Comparison;
 import wallchart.chart.Comparison.ChangedRow;
 import wallchart.chart.Comparison.FieldChange;
 import wallchart.chart.Row;
-import wallchart.chart.RowFields;
 import wallchart.equipment.Room;
 import wallchart.physics.BeamPhysics;
 import wallchart.quantity.PartThickness;
@@ -97,7 +96,7 @@ public final class ImpactCalculation {
                 at,
                 row,
                 shift,
-                at.map(other -> differences(other, row)).orElse(List.of()));
+                at.map(other -> Comparison.differences(other, row)).orElse(List.of()));
     }
 
     private RowImpact amended(Room room, ChangedRow change, Row before, Row after) {
@@ -115,15 +114,6 @@ public final class ImpactCalculation {
                 shift.kermaPercent(),
                 shift.needsPhysicist(limits),
                 shift.remarks());
-    }
-
-    private static List<FieldChange> differences(Row before, Row after) {
-        var earlier = RowFields.of(before);
-        var later = RowFields.of(after);
-        return RowFields.NAMES.stream()
-                .filter(name -> !earlier.get(name).equals(later.get(name)))
-                .map(name -> new FieldChange(name, earlier.get(name), later.get(name)))
-                .toList();
     }
 
     private static boolean overlap(Row one, Row other) {

@@ -2,7 +2,6 @@ package wallchart.signoff;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.IntFunction;
 import wallchart.chart.ChartContent;
 import wallchart.chart.Row;
@@ -82,8 +81,8 @@ final class Merging {
 
     /** Others made of the row neither what it was nor what the author wants. */
     private boolean isMoved(RowEdit edit) {
-        var now = find(newest, edit.key());
-        return !now.equals(find(content(edit.basedOn()), edit.key())) && !now.equals(edit.wanted());
+        var now = newest.findRow(edit.key());
+        return !now.equals(content(edit.basedOn()).findRow(edit.key())) && !now.equals(edit.wanted());
     }
 
     private boolean isMoved(Edits.AdjustmentsEdit edit) {
@@ -93,9 +92,5 @@ final class Merging {
 
     private ChartContent content(int version) {
         return version == newestNumber ? newest : past.apply(version);
-    }
-
-    private static Optional<Row> find(ChartContent content, RowKey key) {
-        return content.rows().stream().filter(row -> row.key().equals(key)).findFirst();
     }
 }

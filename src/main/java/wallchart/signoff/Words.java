@@ -2,7 +2,6 @@ package wallchart.signoff;
 
 import java.util.ArrayList;
 import java.util.List;
-import wallchart.audit.Reasons;
 import wallchart.chart.RowReading.Problem;
 import wallchart.chart.Texts;
 
@@ -31,12 +30,7 @@ final class Words {
     }
 
     private Words check(String field, String text, int least, int most) {
-        long visible = Reasons.visible(text);
-        if (visible < least) {
-            problems.add(new Problem(
-                    field, "has " + visible + " visible characters, at least " + least + " are needed: say more"));
-        }
-        Texts.problem(text, most).ifPresent(problem -> problems.add(new Problem(field, problem)));
+        Texts.problems(text, least, most).forEach(problem -> problems.add(new Problem(field, problem)));
         return this;
     }
 

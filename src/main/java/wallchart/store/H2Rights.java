@@ -42,8 +42,8 @@ final class H2Rights {
                         + " WHERE table_schema = 'PUBLIC' AND table_name <> 'flyway_schema_history'")) {
             while (rows.next()) {
                 grants.add("REVOKE ALL ON \"" + rows.getString(1) + "\" FROM " + APPLICATION);
-                grants.add("GRANT " + rights(rows.getString(2), rows.getString(3)) + " ON \"" + rows.getString(1)
-                        + "\" TO " + APPLICATION);
+                grants.add("GRANT " + TableRights.of(rows.getString(2).equals("BASE TABLE"), rows.getString(3))
+                        + " ON \"" + rows.getString(1) + "\" TO " + APPLICATION);
             }
         }
         try (var statement = owner.createStatement()) {
@@ -51,13 +51,6 @@ final class H2Rights {
                 statement.execute(grant);
             }
         }
-    }
-
-    private static String rights(String tableType, String comment) {
-        if (!tableType.equals("BASE TABLE")) {
-            return "SELECT";
-        }
-        return comment.startsWith("append-only") ? "SELECT, INSERT" : "SELECT, INSERT, UPDATE, DELETE";
     }
 
     private static String randomPassword() {

@@ -75,18 +75,11 @@ final class PostgresRights {
                     grants.add("GRANT USAGE ON SCHEMA " + schema + " TO " + APPLICATION);
                 }
                 grants.add("REVOKE ALL ON " + table + " FROM " + APPLICATION);
-                grants.add("GRANT " + rights(rows.getString(3), rows.getString(4)) + " ON " + table + " TO "
-                        + APPLICATION);
+                grants.add("GRANT " + TableRights.of(rows.getString(3).equals("r"), rows.getString(4)) + " ON " + table
+                        + " TO " + APPLICATION);
             }
         }
         return grants;
-    }
-
-    private static String rights(String kind, String comment) {
-        if (kind.equals("v")) {
-            return "SELECT";
-        }
-        return comment.startsWith("append-only") ? "SELECT, INSERT" : "SELECT, INSERT, UPDATE, DELETE";
     }
 
     private static boolean isTrue(Connection owner, String question) throws SQLException {
