@@ -22,9 +22,10 @@ public final class Predictions {
 
     /** With the beam model that the answers use. */
     public Predictions(BeamPhysics physics) {
-        this.phantom = new PhantomSignal(physics);
+        var model = new ExposureModel(physics);
+        this.phantom = new PhantomSignal(model);
         this.effects = new Effects(phantom);
-        this.doseRule = new DoseRule(physics, List.of());
+        this.doseRule = new DoseRule(model, List.of());
     }
 
     /**

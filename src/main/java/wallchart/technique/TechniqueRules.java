@@ -24,9 +24,10 @@ public final class TechniqueRules {
 
     /** @param levels the site's reference levels, at most one for each body part, projection and patient group */
     public TechniqueRules(BeamPhysics physics, List<ReferenceLevel> levels) {
-        this.phantom = new PhantomSignal(physics);
+        var model = new ExposureModel(physics);
+        this.phantom = new PhantomSignal(model);
         this.effects = new Effects(phantom);
-        this.doseRule = new DoseRule(physics, levels);
+        this.doseRule = new DoseRule(model, levels);
     }
 
     /**

@@ -91,7 +91,7 @@ class EffectsPropertiesTest {
                 .with(timesMAs("wet", "1.5"))
                 .version();
         var found = (RowSearch.Outcome.Found) RowSearch.search(ROOM, chart, query.query());
-        return new Effects(new PhantomSignal(PHYSICS)).of(found.situation());
+        return new Effects(new PhantomSignal(new ExposureModel(PHYSICS))).of(found.situation());
     }
 
     private static Working applied(RowBuilder row, List<Effect> effects) {
