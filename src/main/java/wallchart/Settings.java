@@ -133,7 +133,8 @@ public record Settings(
         requireDistinct(
                 "referenceLevels",
                 referenceLevels.stream()
-                        .map(level -> level.bodyPart() + " " + level.projection() + " " + level.patientGroup())
+                        .map(level -> level.bodyPart() + " " + level.projection() + " " + level.patientGroup()
+                                + (level.unit().isTimesArea() ? " kerma-area product" : " air kerma"))
                         .toList());
         rules(patientGroups, chart);
     }

@@ -29,8 +29,9 @@ record SettingsDocument(
             String bodyPart,
             String projection,
             String patientGroup,
-            BigDecimal milliGy,
             String quantity,
+            BigDecimal value,
+            String unit,
             Integer year,
             String source) {}
 

@@ -15,6 +15,7 @@ import wallchart.chart.RequiredFields;
 import wallchart.document.DocumentReading;
 import wallchart.document.Documents;
 import wallchart.signoff.ReviewLimits;
+import wallchart.technique.LevelUnit;
 import wallchart.technique.ReferenceLevel;
 
 /** Reads a site's settings file over the defaults. */
@@ -166,13 +167,17 @@ final class SettingsFile {
     private static ReferenceLevel level(LevelPart part) {
         var quantity = ReferenceLevel.Quantity.find(required("quantity", part.quantity()))
                 .orElseThrow(() -> new IllegalArgumentException("quantity is \"" + part.quantity()
-                        + "\": write entrance-surface-air-kerma or incident-air-kerma"));
+                        + "\": write entrance-surface-air-kerma, incident-air-kerma or kerma-area-product"));
+        var unit = LevelUnit.find(required("unit", part.unit()))
+                .orElseThrow(() -> new IllegalArgumentException("unit is \"" + part.unit() + "\": write "
+                        + LevelUnit.choices(quantity == ReferenceLevel.Quantity.KERMA_AREA_PRODUCT)));
         return new ReferenceLevel(
                 required("bodyPart", part.bodyPart()),
                 required("projection", part.projection()),
                 required("patientGroup", part.patientGroup()),
-                required("milliGy", part.milliGy()),
                 quantity,
+                required("value", part.value()),
+                unit,
                 required("year", part.year()),
                 required("source", part.source()));
     }

@@ -115,9 +115,12 @@ class SettingsFileTest {
             patientGroups: [{id: Adult, label: A, by: age}]    | patient group is "Adult": 1 to 32 lower-case
             patientGroups: [{id: adult, label: A, by: height}] | by is "height": write age, weight or size
             patientGroups: [{label: A, by: age}]       | patientGroups.0: id is missing
-            referenceLevels: [{bodyPart: CHEST, projection: pa, patientGroup: adult, milliGy: -1, quantity: incident-air-kerma, year: 2000, source: s}] | reference level is -1 mGy
-            referenceLevels: [{bodyPart: CHEST, projection: pa, patientGroup: adult, milliGy: 1e3, quantity: incident-air-kerma, year: 2000, source: s}] | milliGy is "1e3", no number: write plain digits
-            referenceLevels: [{bodyPart: CHEST, projection: pa, patientGroup: adult, milliGy: 1, quantity: dose, year: 2000, source: s}] | quantity is "dose"
+            referenceLevels: [{bodyPart: CHEST, projection: pa, patientGroup: adult, quantity: incident-air-kerma, value: -1, unit: mGy, year: 2000, source: s}] | reference level is -1 mGy
+            referenceLevels: [{bodyPart: CHEST, projection: pa, patientGroup: adult, quantity: incident-air-kerma, value: 1e3, unit: mGy, year: 2000, source: s}] | value is "1e3", no number: write plain digits
+            referenceLevels: [{bodyPart: CHEST, projection: pa, patientGroup: adult, quantity: dose, value: 1, unit: mGy, year: 2000, source: s}] | quantity is "dose"
+            referenceLevels: [{bodyPart: CHEST, projection: pa, patientGroup: adult, quantity: kerma-area-product, value: 1, unit: mGy, year: 2000, source: s}] | reference level is 1 mGy, no unit of kerma-area-product: write uGy m2, mGy cm2
+            referenceLevels: [{bodyPart: CHEST, projection: pa, patientGroup: adult, quantity: kerma-area-product, value: 1, unit: Gycm2, year: 2000, source: s}] | unit is "Gycm2": write uGy m2, mGy cm2, cGy cm2, dGy cm2, Gy cm2
+            referenceLevels: [{bodyPart: CHEST, projection: pa, patientGroup: adult, quantity: kerma-area-product, value: 2500, unit: Gy cm2, year: 2000, source: s}] | no radiograph has one over 100 Gy cm2, check the unit
             """)
     void a_bad_value_is_named_with_its_key_and_what_would_be_right(String yaml, String message) {
         assertThatThrownBy(() -> read(yaml))

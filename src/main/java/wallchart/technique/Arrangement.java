@@ -92,7 +92,12 @@ public record Arrangement(
 
     /** Diameter of the circle with the area that the field of the receptor plane has at the skin, in cm. */
     double fieldDiameterAtSkin(double focusSkinCentimetres) {
+        return 2 * Math.sqrt(areaAtSkin(focusSkinCentimetres) / Math.PI);
+    }
+
+    /** Area that the field of the receptor plane has at the skin, in cm2. */
+    double areaAtSkin(double focusSkinCentimetres) {
         double scale = focusSkinCentimetres / sid.inCentimetres();
-        return 2 * Math.sqrt(field.areaSquareCentimetres() * scale * scale / Math.PI);
+        return field.areaSquareCentimetres() * scale * scale;
     }
 }

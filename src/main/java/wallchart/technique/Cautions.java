@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wallchart.chart.Adjustment;
 import wallchart.chart.ExposureControl;
 import wallchart.chart.VersionHead;
@@ -61,15 +62,20 @@ final class Cautions {
         if (dose.upperBound()) {
             return;
         }
-        dose.referenceLevel().ifPresent(level -> {
-            double milliGray = dose.kerma(level.quantity()).inMilligrays();
-            if (milliGray * (1 - dose.uncertaintyPercent() / PERCENT)
-                    > level.milliGy().doubleValue()) {
-                cautions.add("about " + Decimals.significant(milliGray, 2) + " mGy, the site's reference level is "
-                        + Decimals.plain(level.milliGy()) + " mGy: check thickness and adjustments; a level is for the "
-                        + "department, not a limit for one patient");
-            }
-        });
+        Stream.of(dose.referenceLevel(), dose.areaLevel())
+                .flatMap(Optional::stream)
+                .filter(level -> level.share(dose) * (1 - dose.uncertaintyPercent() / PERCENT) > 1)
+                .forEach(
+                        level -> cautions.add(
+                                "about " + estimated(level, dose)
+                                        + ", the site's reference level is " + level.words()
+                                        + ": check thickness and adjustments; a level is for the department, not a limit for one patient"));
+    }
+
+    /** The estimate in the level's own quantity and unit. */
+    private static String estimated(ReferenceLevel level, DoseEstimate dose) {
+        return Decimals.significant(level.share(dose) * level.value().doubleValue(), 2) + " "
+                + level.unit().written();
     }
 
     private static void grid(Situation situation, List<String> cautions) {

@@ -1,25 +1,19 @@
 package wallchart.technique;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
-import wallchart.chart.ExaminationKey;
 import wallchart.quantity.AirKerma;
+import wallchart.quantity.KermaAreaProduct;
 
 /** Rule 9: incident and entrance air kerma of a setting. Thread-safe. */
 final class DoseRule {
 
     private final ExposureModel model;
-    private final Map<String, ReferenceLevel> levels;
+    private final ReferenceLevels levels;
 
     DoseRule(ExposureModel model, List<ReferenceLevel> levels) {
         this.model = model;
-        this.levels = levels.stream()
-                .collect(Collectors.toUnmodifiableMap(
-                        level -> level.bodyPart() + "/" + level.projection() + "/" + level.patientGroup(),
-                        Function.identity()));
+        this.levels = new ReferenceLevels(levels);
     }
 
     /** Empty where the beam model does not reach the tube voltage or the filtration. */
@@ -30,18 +24,22 @@ final class DoseRule {
             return Optional.empty();
         }
         double thickness = situation.thickness().inCentimetres();
-        double incident = model.incidentPerMAs(how, kV, thickness) * set.mAs().inMilliampereSeconds();
+        var incident = new AirKerma(
+                model.incidentPerMAs(how, kV, thickness) * set.mAs().inMilliampereSeconds());
+        var examination = situation.row().key().examination();
         double backscatter = model.backscatterFactor(how, kV, thickness);
         return Optional.of(new DoseEstimate(
-                new AirKerma(incident),
-                new AirKerma(incident * backscatter),
+                incident,
+                new AirKerma(incident.micrograys() * backscatter),
+                KermaAreaProduct.of(incident, how.areaAtSkin(how.focusSkinCentimetres(thickness))),
                 backscatter,
                 situation.focusSkinCentimetres(),
                 set.mAs(),
                 set instanceof ConsoleSetting.Automatic,
                 model.outputSource(how, kV),
                 model.uncertaintyPercent(how),
-                findLevel(situation.row().key().examination())));
+                levels.findKerma(examination),
+                levels.findAreaProduct(examination)));
     }
 
     /** Entrance air kerma in uGy for each mAs at any tube voltage; empty where the beam model does not reach. */
@@ -51,10 +49,5 @@ final class DoseRule {
                 ? Optional.empty()
                 : Optional.of(model.entrancePerMAs(
                         how, kilovolts, situation.thickness().inCentimetres()));
-    }
-
-    private Optional<ReferenceLevel> findLevel(ExaminationKey examination) {
-        return Optional.ofNullable(
-                levels.get(examination.bodyPart() + "/" + examination.projection() + "/" + examination.patientGroup()));
     }
 }

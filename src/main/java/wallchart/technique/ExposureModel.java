@@ -19,6 +19,11 @@ import wallchart.quantity.TubeVoltage;
  */
 public final class ExposureModel {
 
+    /** What to know of every figure that comes from here; it stands beside each of them. */
+    public static final String LIMITS =
+            "Model: a slab of water for the patient, no bone, no lung, no outline; constant potential; 40 to 150 kV; 1.5 mm Al "
+                    + "or more. Outside them nothing is predicted. An estimate for a technique, never a patient's dose record.";
+
     /** Real tubes differ from the beam model by up to this much; expanded, in percent. */
     private static final int UNCALIBRATED_PERCENT = 30;
 

@@ -37,6 +37,7 @@ import wallchart.signoff.SignoffDesk;
 import wallchart.store.Actor;
 import wallchart.store.Database;
 import wallchart.store.SettableClock;
+import wallchart.technique.LevelUnit;
 import wallchart.technique.ReferenceLevel;
 import wallchart.technique.TechniqueRules;
 
@@ -58,8 +59,9 @@ final class Department {
             "LSPINE",
             "ap",
             "adult",
-            new BigDecimal("10"),
             ReferenceLevel.Quantity.ENTRANCE_SURFACE_AIR_KERMA,
+            new BigDecimal("10"),
+            LevelUnit.MILLIGRAY,
             1996,
             "IAEA Safety Series 115, Schedule III");
 

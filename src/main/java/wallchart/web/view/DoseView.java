@@ -2,24 +2,66 @@ package wallchart.web.view;
 
 import java.math.BigDecimal;
 import wallchart.technique.DoseEstimate;
+import wallchart.technique.ExposureModel;
 import wallchart.technique.ReferenceLevel;
 
-/** What the technique costs at the skin: an estimate for the technique, never a record of a patient's dose. */
+/**
+ * What the technique costs at the skin: an estimate for the technique, never a record of a patient's dose.
+ *
+ * @param limits what the estimate leaves out
+ */
 public record DoseView(
         Double incidentAirKermaMicroGy,
         Double entranceAirKermaMicroGy,
+        Double kermaAreaProductMicroGyM2,
         Double backscatterFactor,
         Double focusSkinDistanceCm,
         BigDecimal forMAs,
         boolean upperBound,
         String outputSource,
         int uncertaintyPercent,
-        LevelView referenceLevel) {
+        LevelView referenceLevel,
+        AreaLevelView kermaAreaProductLevel,
+        String limits) {
 
-    /** The site's reference level for this examination. */
-    public record LevelView(BigDecimal milliGy, String quantity, int year, String source) {
-        static LevelView of(ReferenceLevel level) {
-            return new LevelView(level.milliGy(), level.quantity().words(), level.year(), level.source());
+    /**
+     * The site's reference level of a kerma for this examination.
+     *
+     * @param percent the estimate as a share of the level, in the level's own quantity
+     * @param converted the level in the other kerma, by the backscatter factor of this estimate
+     */
+    public record LevelView(
+            BigDecimal milliGy, String quantity, int year, String source, Double percent, ConvertedView converted) {
+        static LevelView of(ReferenceLevel level, DoseEstimate dose) {
+            return new LevelView(
+                    level.inMilligrays(),
+                    level.quantity().words(),
+                    level.year(),
+                    level.source(),
+                    100 * level.share(dose),
+                    level.converted(dose).map(ConvertedView::of).orElse(null));
+        }
+    }
+
+    /** A level brought to the other kerma. */
+    public record ConvertedView(Double milliGy, String quantity, Double backscatterFactor) {
+        static ConvertedView of(ReferenceLevel.Converted converted) {
+            return new ConvertedView(converted.milliGy(), converted.quantity().words(), converted.backscatterFactor());
+        }
+    }
+
+    /** The site's reference level of the kerma-area product, as it was written and in uGy m2. */
+    public record AreaLevelView(
+            Double microGyM2, BigDecimal value, String unit, String quantity, int year, String source, Double percent) {
+        static AreaLevelView of(ReferenceLevel level, DoseEstimate dose) {
+            return new AreaLevelView(
+                    level.inBase(),
+                    level.value(),
+                    level.unit().written(),
+                    level.quantity().words(),
+                    level.year(),
+                    level.source(),
+                    100 * level.share(dose));
         }
     }
 
@@ -27,12 +69,15 @@ public record DoseView(
         return new DoseView(
                 dose.incident().micrograys(),
                 dose.entrance().micrograys(),
+                dose.areaProduct().micrograyMetresSquared(),
                 dose.backscatterFactor(),
                 dose.focusSkinCentimetres(),
                 dose.forMAs().milliampereSeconds(),
                 dose.upperBound(),
                 dose.outputSource(),
                 dose.uncertaintyPercent(),
-                dose.referenceLevel().map(LevelView::of).orElse(null));
+                dose.referenceLevel().map(level -> LevelView.of(level, dose)).orElse(null),
+                dose.areaLevel().map(level -> AreaLevelView.of(level, dose)).orElse(null),
+                ExposureModel.LIMITS);
     }
 }

@@ -30,7 +30,7 @@ public record TechniqueView(
         List<String> cautions) {
 
     private static final String NO_DOSE =
-            "no dose estimate: the beam model does not reach this tube voltage or filtration";
+            "dose not predicted: the beam model does not reach this tube voltage or filtration";
 
     /** One step of the derivation. */
     public record StepView(String rule, String text, Double kV, Double mAs) {
