@@ -88,6 +88,14 @@ public final class BeamPhysics {
         return new ReceptorSignal(sum, kilovolts -> fluence(kilovolts, asked.anodeAngleDegrees()));
     }
 
+    /**
+     * The model fitted to a measured tube: filtration from the half-value layer, output from three or more tube voltages. A few
+     * milliseconds; whoever asks again remembers the answer.
+     */
+    public TubeFit calibrate(TubeMeasurement measured) {
+        return new TubeFitting(this, measured).fit();
+    }
+
     /** Photons per cm2 and mAs at one metre, without filter or air. */
     PerEnergy fluence(double kilovolts, double anodeAngleDegrees) {
         return spectra.get(new SpectrumOf(kilovolts, anodeAngleDegrees), asked -> new TungstenTarget(

@@ -11,8 +11,8 @@ final class ModelRange {
     static final int THICKEST_CENTIMETRES = 36;
     private static final double SMALLEST_ANODE_ANGLE = 5;
     private static final double LARGEST_ANODE_ANGLE = 25;
-    private static final double LEAST_ALUMINIUM = 1.5;
-    private static final double MOST_ALUMINIUM = 60;
+    static final double LEAST_ALUMINIUM = 1.5;
+    static final double MOST_ALUMINIUM = 60;
     private static final double MOST_COPPER = 3;
 
     private ModelRange() {}
