@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import wallchart.audit.Act;
 import wallchart.chart.Adjustment;
+import wallchart.chart.ChartContent;
 import wallchart.chart.Row;
 import wallchart.chart.RowFields;
 
@@ -111,6 +112,33 @@ final class ChangeEvents {
         return adjustments.stream()
                 .map(adjustment -> written(RowFields.of(adjustment)))
                 .toList();
+    }
+
+    /** What a change that is opened with its edits does: of an amended row what differs, of the others the whole row. */
+    static Map<String, Object> prepared(Edits edits, ChartContent before) {
+        var details = new TreeMap<String, Object>();
+        details.put(
+                "edits",
+                edits.rows().stream()
+                        .map(edit -> prepared(edit, before.findRow(edit.key())))
+                        .toList());
+        edits.adjustments().ifPresent(edit -> {
+            details.put("adjustmentsBefore", adjustments(before.adjustments()));
+            details.put("adjustments", adjustments(edit.wanted()));
+        });
+        return details;
+    }
+
+    private static Map<String, Object> prepared(RowEdit edit, Optional<Row> now) {
+        var before = new TreeMap<>(row(now));
+        var after = new TreeMap<>(row(edit.wanted()));
+        if (edit.kind() == RowEdit.Kind.AMEND) {
+            var same = new TreeMap<>(before);
+            same.entrySet().retainAll(after.entrySet());
+            before.entrySet().removeAll(same.entrySet());
+            after.entrySet().removeAll(same.entrySet());
+        }
+        return Map.of("edit", edit.kind().slug(), "row", edit.key().toString(), "before", before, "after", after);
     }
 
     private static Map<String, String> written(Map<String, String> fields) {

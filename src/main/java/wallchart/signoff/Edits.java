@@ -13,6 +13,9 @@ import wallchart.chart.RowKey;
  */
 public record Edits(List<RowEdit> rows, Optional<AdjustmentsEdit> adjustments) {
 
+    /** How many rows one change edits at most: more than a room's chart has, as a rule. */
+    public static final int MOST_ROWS = 500;
+
     /** A change that does nothing yet. */
     public static final Edits NONE = new Edits(List.of(), Optional.empty());
 

@@ -5,9 +5,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import wallchart.chart.ChartContent;
 import wallchart.chart.ChartVersion;
 import wallchart.chart.Charts;
 import wallchart.chart.Finding;
+import wallchart.chart.RowReading.Problem;
 import wallchart.equipment.Rooms;
 import wallchart.people.Role;
 import wallchart.store.Actor;
@@ -18,10 +20,14 @@ final class Openings {
 
     private static final List<Role> PROPOSERS = List.of(Role.RADIOGRAPHER, Role.LEAD, Role.PHYSICIST);
 
+    /** Somewhat under what an event's column keeps, which also holds state, revision and digests. */
+    private static final int LONGEST_DETAILS = 950_000;
+
     private final Rooms rooms;
     private final Charts charts;
     private final Steps steps;
     private final ChangeStore changes = new ChangeStore();
+    private final EditStore edits = new EditStore();
 
     Openings(Rooms rooms, Charts charts, Steps steps) {
         this.rooms = rooms;
@@ -35,11 +41,40 @@ final class Openings {
         }
         return opened(by, room, new Words().title(title).reason(reason), tx -> {
             int newest = charts.newest(tx, room);
-            boolean exists = baseVersion == 0 ? newest == 0 : baseVersion > 0 && baseVersion <= newest;
-            return exists
+            return exists(baseVersion, newest)
                     ? add(tx, head(tx, room, title, reason, baseVersion, kind, Optional.empty()))
                     : Outcome.notFound(noVersion(room, baseVersion, newest));
         });
+    }
+
+    /** Opens an ordinary change that is drafted already, with all its edits or not at all. */
+    Outcome prepare(Actor by, String room, String title, String reason, int baseVersion, Preparation wanted) {
+        return opened(by, room, new Words().title(title).reason(reason), tx -> {
+            int newest = charts.newest(tx, room);
+            if (!exists(baseVersion, newest)) {
+                return Outcome.notFound(noVersion(room, baseVersion, newest));
+            }
+            var before = content(tx, room, baseVersion);
+            var prepared = new PreparedEdits(before, baseVersion).take(wanted);
+            if (!prepared.problems().isEmpty()) {
+                return Outcome.unreadable(prepared.problems());
+            }
+            var head = head(tx, room, title, reason, baseVersion, ChangeKind.ORDINARY, Optional.empty());
+            return prepared.edits().equals(Edits.NONE)
+                    ? nothingDiffers(baseVersion)
+                    : add(tx, head, prepared.edits(), before);
+        });
+    }
+
+    private ChartContent content(Tx tx, String room, int version) {
+        return version == 0
+                ? ChartContent.EMPTY
+                : charts.version(tx, room, version).orElseThrow().content();
+    }
+
+    private static Outcome nothingDiffers(int version) {
+        return Outcome.blocked(List.of(Finding.blocking(
+                "", "rows", "what is prepared says what version " + version + " says already: nothing to propose")));
     }
 
     Outcome revertTo(Actor by, String room, int version, String reason) {
@@ -78,7 +113,25 @@ final class Openings {
 
     private Outcome add(Tx tx, ChangeHead unnumbered) {
         var added = changes.add(tx, unnumbered);
-        var head = added.head();
+        return steps.told(tx, added, ChangeEvents.OPENED, unnumbered.reason(), details(unnumbered));
+    }
+
+    private Outcome add(Tx tx, ChangeHead unnumbered, Edits prepared, ChartContent before) {
+        var details = details(unnumbered);
+        details.putAll(ChangeEvents.prepared(prepared, before));
+        if (EditTexts.canonical(details).text().length() > LONGEST_DETAILS) {
+            return Outcome.unreadable(List.of(new Problem(
+                    "rows",
+                    "these rows hold more than the ledger keeps of one act, " + LONGEST_DETAILS
+                            + " characters: prepare fewer at a time")));
+        }
+        var added = changes.add(tx, unnumbered);
+        prepared.rows().forEach(edit -> edits.put(tx, added.id(), edit));
+        prepared.adjustments().ifPresent(edit -> edits.put(tx, added.id(), edit));
+        return steps.told(tx, added, ChangeEvents.OPENED, unnumbered.reason(), details);
+    }
+
+    private static TreeMap<String, Object> details(ChangeHead head) {
         var details = new TreeMap<String, Object>(Map.of(
                 "title",
                 head.title(),
@@ -87,7 +140,11 @@ final class Openings {
                 "kind",
                 head.kind().slug()));
         head.revertsTo().ifPresent(version -> details.put("revertsTo", version));
-        return steps.told(tx, added, ChangeEvents.OPENED, head.reason(), details);
+        return details;
+    }
+
+    private static boolean exists(int baseVersion, int newest) {
+        return baseVersion == 0 ? newest == 0 : baseVersion > 0 && baseVersion <= newest;
     }
 
     private static String noVersion(String room, int asked, int newest) {

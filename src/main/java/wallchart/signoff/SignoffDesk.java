@@ -28,6 +28,7 @@ public final class SignoffDesk {
     private final Period reviewAfter;
     private final Openings openings;
     private final Editing editing;
+    private final RowEditing rowEditing;
     private final Decisions decisions;
     private final Steps steps;
     private final ChangeStore changes = new ChangeStore();
@@ -56,6 +57,7 @@ public final class SignoffDesk {
         this.reviewAfter = reviewAfter;
         this.openings = new Openings(rooms, charts, steps);
         this.editing = new Editing(steps, proposals);
+        this.rowEditing = new RowEditing(steps, proposals);
         this.decisions = new Decisions(steps, proposals);
     }
 
@@ -76,6 +78,14 @@ public final class SignoffDesk {
      */
     public Outcome open(Actor by, String room, String title, String reason, int baseVersion, ChangeKind kind) {
         return openings.open(by, room, title, reason, baseVersion, kind);
+    }
+
+    /**
+     * Opens an ordinary change with all its edits in one act: what cannot be read refuses the whole, naming rows and fields, and so
+     * does one that would edit more rows than a change may, or none.
+     */
+    public Outcome prepare(Actor by, String room, String title, String reason, int baseVersion, Preparation wanted) {
+        return openings.prepare(by, room, title, reason, baseVersion, wanted);
     }
 
     /** Prepares, in one step, the change that brings a version back as it was. */
@@ -121,17 +131,17 @@ public final class SignoffDesk {
      *     the one edited
      */
     public Outcome putRow(Actor by, long id, int expectedRevision, RowKey key, Map<String, String> fields) {
-        return editing.putRow(by, id, expectedRevision, key, fields);
+        return rowEditing.putRow(by, id, expectedRevision, key, fields);
     }
 
     /** Withdraws a row of the chart; a row that this change adds is taken back. */
     public Outcome withdrawRow(Actor by, long id, int expectedRevision, RowKey key) {
-        return editing.withdrawRow(by, id, expectedRevision, key);
+        return rowEditing.withdrawRow(by, id, expectedRevision, key);
     }
 
     /** Takes back what the change does to a row. */
     public Outcome undoRow(Actor by, long id, int expectedRevision, RowKey key) {
-        return editing.undoRow(by, id, expectedRevision, key);
+        return rowEditing.undoRow(by, id, expectedRevision, key);
     }
 
     /** Gives all named adjustments anew, each by the names of {@code RowFields.ADJUSTMENT_NAMES}. */

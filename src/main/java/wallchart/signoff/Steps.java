@@ -72,6 +72,18 @@ final class Steps {
         });
     }
 
+    /** An edit by the author; a revert brings a version back as it was, so nothing in it is edited. */
+    Outcome editing(Actor by, long id, int expectedRevision, OpenStep step) {
+        return byAuthor(
+                by,
+                id,
+                expectedRevision,
+                "edited",
+                (tx, change) -> change.head().kind() == ChangeKind.REVERT
+                        ? Outcome.wholeRevert(change)
+                        : step.take(tx, change));
+    }
+
     /** A step on a change that is open. */
     @FunctionalInterface
     interface OpenStep {

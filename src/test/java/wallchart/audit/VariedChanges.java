@@ -22,6 +22,7 @@ import wallchart.signoff.Change;
 import wallchart.signoff.ChangeKind;
 import wallchart.signoff.ImpactCalculation;
 import wallchart.signoff.Outcome;
+import wallchart.signoff.Preparation;
 import wallchart.signoff.ReviewLimits;
 import wallchart.signoff.SignoffDesk;
 import wallchart.store.Actor;
@@ -68,18 +69,35 @@ final class VariedChanges {
         var room = "r" + (1 + random.nextInt(3));
         var versions = charts.versions(room);
         int newest = versions.isEmpty() ? 0 : versions.get(0).number();
-        var outcome = random.nextInt(4) == 0 && newest > 1
-                ? desk.revertTo(author, room, 1 + random.nextInt(newest - 1), WORDS)
-                : desk.open(
-                        author,
-                        room,
-                        "Change " + changes.size(),
-                        WORDS,
-                        newest,
-                        random.nextBoolean() ? ChangeKind.ORDINARY : ChangeKind.FAST_TRACK);
+        var title = "Change " + changes.size();
+        var outcome =
+                switch (random.nextInt(4)) {
+                    case 0 -> desk.revertTo(author, room, 1 + random.nextInt(Math.max(1, newest - 1)), WORDS);
+                    case 1 -> desk.prepare(author, room, title, WORDS, newest, prepared(room, newest));
+                    case 2 -> desk.open(author, room, title, WORDS, newest, ChangeKind.ORDINARY);
+                    default -> desk.open(author, room, title, WORDS, newest, ChangeKind.FAST_TRACK);
+                };
         if (outcome instanceof Outcome.Done done) {
             changes.add(edited(done.change()));
         }
+    }
+
+    /** A new row, one that goes, and other notes for all that stay. */
+    private Preparation prepared(String room, int newest) {
+        var rows = charts.version(room, newest)
+                .map(version -> version.content().rows())
+                .orElse(List.of());
+        var put = new ArrayList<Map<String, String>>();
+        put.add(RowFields.of(aRow().withBand(33, 34 + random.nextInt(5)).row()));
+        rows.stream().skip(1).map(this::noted).forEach(put::add);
+        var gone = rows.stream().limit(1).map(Row::key).toList();
+        return new Preparation(put, gone, Optional.empty());
+    }
+
+    private Map<String, String> noted(Row row) {
+        var fields = new LinkedHashMap<>(RowFields.of(row));
+        fields.put("notes", "edited, number " + random.nextInt(1000));
+        return fields;
     }
 
     private Change edited(Change change) {
@@ -122,9 +140,7 @@ final class VariedChanges {
         if (rows.size() > 1 && random.nextInt(5) == 0) {
             return desk.withdrawRow(author, change.id(), seen, row.key());
         }
-        var fields = new LinkedHashMap<>(RowFields.of(row));
-        fields.put("notes", "edited, number " + random.nextInt(1000));
-        return desk.putRow(author, change.id(), seen, row.key(), fields);
+        return desk.putRow(author, change.id(), seen, row.key(), noted(row));
     }
 
     private Outcome adjust(Change change) {
