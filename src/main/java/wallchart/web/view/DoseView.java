@@ -1,5 +1,6 @@
 package wallchart.web.view;
 
+import com.fasterxml.jackson.databind.util.RawValue;
 import java.math.BigDecimal;
 import wallchart.technique.DoseEstimate;
 import wallchart.technique.ExposureModel;
@@ -8,7 +9,7 @@ import wallchart.technique.ReferenceLevel;
 /**
  * What the technique costs at the skin: an estimate for the technique, never a record of a patient's dose.
  *
- * @param limits what the estimate leaves out
+ * @param limits what the estimate leaves out, a text, written
  */
 public record DoseView(
         Double incidentAirKermaMicroGy,
@@ -22,7 +23,9 @@ public record DoseView(
         int uncertaintyPercent,
         LevelView referenceLevel,
         AreaLevelView kermaAreaProductLevel,
-        String limits) {
+        RawValue limits) {
+
+    private static final RawValue LIMITS = Json.writtenOnce(ExposureModel.LIMITS);
 
     /**
      * The site's reference level of a kerma for this examination.
@@ -78,6 +81,6 @@ public record DoseView(
                 dose.uncertaintyPercent(),
                 dose.referenceLevel().map(level -> LevelView.of(level, dose)).orElse(null),
                 dose.areaLevel().map(level -> AreaLevelView.of(level, dose)).orElse(null),
-                ExposureModel.LIMITS);
+                LIMITS);
     }
 }

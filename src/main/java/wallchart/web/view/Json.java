@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.io.SerializedString;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.ObjectReader;
@@ -16,11 +17,13 @@ import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.type.LogicalType;
+import com.fasterxml.jackson.databind.util.RawValue;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import com.fasterxml.jackson.module.blackbird.BlackbirdModule;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import wallchart.quantity.Decimals;
 
 /**
@@ -58,6 +61,11 @@ public final class Json {
             throw new IllegalStateException("a view cannot be written as JSON", impossible);
         }
         return bytes;
+    }
+
+    /** A value that stands in many answers, as JSON that is copied into each. */
+    static RawValue writtenOnce(Object value) {
+        return new RawValue(new SerializedString(new String(bytes(value), StandardCharsets.UTF_8)));
     }
 
     /** Reads one type of request body, strictly. */

@@ -1,10 +1,8 @@
 package wallchart.web.view;
 
-import com.fasterxml.jackson.core.io.SerializedString;
 import com.fasterxml.jackson.databind.util.RawValue;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import com.github.benmanes.caffeine.cache.LoadingCache;
-import java.nio.charset.StandardCharsets;
 import wallchart.chart.Row;
 import wallchart.chart.VersionHead;
 
@@ -17,9 +15,9 @@ import wallchart.chart.VersionHead;
 public final class SignedParts {
 
     private final LoadingCache<Row, RawValue> rows =
-            Caffeine.newBuilder().weakKeys().build(row -> written(RowView.of(row)));
+            Caffeine.newBuilder().weakKeys().build(row -> Json.writtenOnce(RowView.of(row)));
     private final LoadingCache<VersionHead, RawValue> heads =
-            Caffeine.newBuilder().weakKeys().build(head -> written(ChartHeadView.of(head)));
+            Caffeine.newBuilder().weakKeys().build(head -> Json.writtenOnce(ChartHeadView.of(head)));
 
     RawValue row(Row row) {
         return rows.get(row);
@@ -27,9 +25,5 @@ public final class SignedParts {
 
     RawValue head(VersionHead head) {
         return heads.get(head);
-    }
-
-    private static RawValue written(Object view) {
-        return new RawValue(new SerializedString(new String(Json.bytes(view), StandardCharsets.UTF_8)));
     }
 }
