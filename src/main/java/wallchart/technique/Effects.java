@@ -58,10 +58,18 @@ final class Effects {
             double factor = phantom.currentTimeFactor(situation);
             return Effect.multiply(
                     "thickness",
-                    "modelled attenuation of " + Words.signed(more) + " cm of water is x " + Words.number(factor),
+                    "modelled attenuation of " + Words.signed(more) + " cm of water is x " + Words.number(factor)
+                            + ", by the " + signalName(situation),
                     factor);
         }
         return Effect.none("thickness", "fixed over the band: " + Words.signed(more) + " cm changes nothing");
+    }
+
+    private static String signalName(Situation situation) {
+        return switch (Arrangement.of(situation).response()) {
+            case CESIUM_IODIDE -> "signal in caesium iodide";
+            case AIR_KERMA -> "air kerma at the receptor";
+        };
     }
 
     private static Effect adjustment(Adjustment adjustment) {

@@ -3,8 +3,6 @@ package wallchart.technique;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
-import wallchart.equipment.MeasuredOutput;
-import wallchart.equipment.Tube;
 import wallchart.physics.BeamPhysics;
 import wallchart.physics.ReceptorResponse;
 import wallchart.physics.ReceptorSignal;
@@ -12,8 +10,8 @@ import wallchart.quantity.Filtration;
 import wallchart.quantity.TubeVoltage;
 
 /**
- * What an exposure does at skin and receptor, in one room's own beam: the beam model, brought to the output that the physicist
- * measured of this tube. A slab of water stands for the patient. Everything is per mAs. Thread-safe.
+ * What an exposure does at skin and receptor, in one room's own beam: the beam model, brought to the output and the
+ * half-value layer that the physicist measured of this tube. A slab of water stands for the patient. Everything is per mAs. Thread-safe.
  *
  * <p>Every method but {@link #findObjection} throws {@link IllegalArgumentException} where that one has something to say.
  */
@@ -34,9 +32,11 @@ public final class ExposureModel {
     private static final double METHOD_PERCENT = 13;
 
     private final BeamPhysics physics;
+    private final TubeOutput outputs;
 
     public ExposureModel(BeamPhysics physics) {
         this.physics = physics;
+        this.outputs = new TubeOutput(physics);
     }
 
     /** The sentence that says why nothing is predicted there; empty where something is. */
@@ -50,17 +50,17 @@ public final class ExposureModel {
 
     /** The same for the beam alone, whatever it falls on. */
     Optional<String> findBeamObjection(Arrangement how, double kilovolts) {
-        return findTubeObjection(how, kilovolts).or(() -> how.room()
-                .tube()
-                .output()
-                .map(MeasuredOutput::totalFiltration)
-                .filter(measured -> !measured.equals(how.totalFiltration()))
-                .flatMap(measured -> physics.findObjection(station(kilovolts), anodeAngle(how), measured)));
+        return outputs.findObjection(how.room().tube(), station(kilovolts), how.totalFiltration());
     }
 
     /** The same for ratios at one tube voltage, which need no measured output. */
     Optional<String> findTubeObjection(Arrangement how, double kilovolts) {
-        return physics.findObjection(station(kilovolts), anodeAngle(how), how.totalFiltration());
+        return physics.findObjection(station(kilovolts), anodeAngle(how), inBeam(how));
+    }
+
+    /** All that filters the beam, as the half-value layer of this tube has it: what paper states may differ. */
+    private Filtration inBeam(Arrangement how) {
+        return outputs.inBeam(how.room().tube(), how.totalFiltration());
     }
 
     private static double anodeAngle(Arrangement how) {
@@ -79,21 +79,20 @@ public final class ExposureModel {
     public double signalPerMAs(
             Arrangement how, ReceptorResponse response, double kilovolts, double thicknessCentimetres) {
         var kV = station(kilovolts);
-        var total = how.totalFiltration();
-        double measuredOverModel =
-                output(how.room().tube(), kV, total) / modelled(how.room().tube(), kV, total);
+        double modelled = physics.beam(kV, anodeAngle(how), inBeam(how)).outputMicroGyPerMAs();
+        double measuredOverModel = outputPerMAs(how, kilovolts) / modelled;
         double ratio = 100 / how.sid().inCentimetres();
         return signal(how, response).perMAs(kilovolts, thicknessCentimetres) * measuredOverModel * ratio * ratio;
     }
 
     /** The model's own signal at one metre, for ratios at one tube voltage: output and distance fall out of them. */
     ReceptorSignal signal(Arrangement how, ReceptorResponse response) {
-        return physics.receptorSignal(anodeAngle(how), how.totalFiltration(), how.gridModel(), how.field(), response);
+        return physics.receptorSignal(anodeAngle(how), inBeam(how), how.gridModel(), how.field(), response);
     }
 
     /** Air kerma per mAs at one metre, in uGy, free in air, with all that filters the beam. */
     public double outputPerMAs(Arrangement how, double kilovolts) {
-        return output(how.room().tube(), station(kilovolts), how.totalFiltration());
+        return outputs.perMAs(how.room().tube(), station(kilovolts), how.totalFiltration());
     }
 
     /** Incident air kerma per mAs, in uGy, without backscatter. */
@@ -111,24 +110,13 @@ public final class ExposureModel {
     /** Entrance surface air kerma over incident air kerma, for the field at the skin and the quality of the beam. */
     public double backscatterFactor(Arrangement how, double kilovolts, double thicknessCentimetres) {
         double focusSkin = how.focusSkinCentimetres(thicknessCentimetres);
-        return physics.beam(station(kilovolts), anodeAngle(how), how.totalFiltration())
+        return physics.beam(station(kilovolts), anodeAngle(how), inBeam(how))
                 .backscatterFactor(how.fieldDiameterAtSkin(focusSkin), focusSkin);
     }
 
     /** Where the output comes from, in words. */
     public String outputSource(Arrangement how, double kilovolts) {
-        return how.room()
-                .tube()
-                .output()
-                .map(measured -> "measured " + measured.measuredOn() + extended(measured, kilovolts)
-                        + (measured.totalFiltration().equals(how.totalFiltration())
-                                ? ""
-                                : ", brought to " + how.totalFiltration() + " by the beam model"))
-                .orElse("beam model, uncalibrated");
-    }
-
-    private static String extended(MeasuredOutput measured, double kilovolts) {
-        return measured.covers(kilovolts) ? "" : ", extended beyond " + measured.lowest() + " to " + measured.highest();
+        return outputs.source(how.room().tube(), station(kilovolts), how.totalFiltration());
     }
 
     /** Expanded uncertainty of a kerma in this room. */
@@ -139,23 +127,6 @@ public final class ExposureModel {
                 .map(measured -> (int)
                         Math.round(Math.hypot(measured.uncertaintyPercent().doubleValue(), METHOD_PERCENT)))
                 .orElse(UNCALIBRATED_PERCENT);
-    }
-
-    /** Output in uGy/mAs at 1 m: the tube's own measurement, brought by the model to the filtration used; else the model alone. */
-    private double output(Tube tube, TubeVoltage kV, Filtration used) {
-        if (tube.output().isEmpty()) {
-            return modelled(tube, kV, used);
-        }
-        var measured = tube.output().get();
-        double asMeasured = measured.microGyPerMAs(kV.inKilovolts());
-        var filtration = measured.totalFiltration();
-        return filtration.equals(used)
-                ? asMeasured
-                : asMeasured * modelled(tube, kV, used) / modelled(tube, kV, filtration);
-    }
-
-    private double modelled(Tube tube, TubeVoltage kV, Filtration total) {
-        return physics.beam(kV, tube.anodeAngleDegrees().doubleValue(), total).outputMicroGyPerMAs();
     }
 
     /** Rounded to tenths of a kilovolt, as consoles are set: beams are remembered by it. */

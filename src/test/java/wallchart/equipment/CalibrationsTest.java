@@ -3,6 +3,7 @@ package wallchart.equipment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static wallchart.equipment.EquipmentFixtures.aRoom;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -57,10 +58,11 @@ class CalibrationsTest {
         Callable<TubeFit> ask = () -> calibrations.fit(tube);
         var threads = Executors.newFixedThreadPool(8);
         try {
-            var first = calibrations.fit(tube);
+            var answers = new ArrayList<TubeFit>();
             for (var answer : threads.invokeAll(Collections.nCopies(32, ask))) {
-                assertThat(answer.get()).isSameAs(first);
+                answers.add(answer.get());
             }
+            assertThat(answers).allSatisfy(answer -> assertThat(answer).isSameAs(answers.get(0)));
         } finally {
             threads.shutdownNow();
         }

@@ -17,6 +17,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wallchart.chart.RowBuilder;
+import wallchart.equipment.Calibrations;
 import wallchart.equipment.EquipmentDocument.OutputPart;
 import wallchart.equipment.EquipmentDocument.TubePart;
 import wallchart.equipment.Room;
@@ -61,10 +62,21 @@ class DoseRuleTest {
     }
 
     @Test
-    void beyond_the_measured_kv_it_is_extended_and_says_so() {
+    void beyond_the_measured_kv_the_model_fitted_to_the_tube_takes_over_and_says_so() {
         var dose = dose(ROOM, aRow().withKV("45"));
-        assertThat(dose.outputSource()).isEqualTo("measured 2026-01-14, extended beyond 50 kV to 150 kV");
-        // exponent of the first two points, ln(29/20.2)/ln(1.2) = 1.983; 20.2 x 0.9^1.983 = 16.39
+        assertThat(dose.outputSource()).isEqualTo("calibrated beam model beyond 50 kV to 150 kV, measured 2026-01-14");
+        var fitted = new Calibrations(PHYSICS).find(ROOM.tube()).orElseThrow();
+        double modelled = PHYSICS.beam(TubeVoltage.kilovolts(45), 12, fitted.totalFiltration())
+                .outputMicroGyPerMAs();
+        assertThat(dose.incident().micrograys() * 0.83 * 0.83 / 25)
+                .isCloseTo(modelled * fitted.outputFactor(45), within(1e-9));
+    }
+
+    @Test
+    void measured_at_two_kv_only_it_is_extended_and_says_so() {
+        var dose = dose(roomMeasuredAt("3.0", 2), aRow().withKV("45"));
+        assertThat(dose.outputSource()).isEqualTo("measured 2026-01-14, extended beyond 50 kV to 60 kV");
+        // exponent of the two points, ln(29/20.2)/ln(1.2) = 1.983; 20.2 x 0.9^1.983 = 16.39
         assertThat(dose.incident().micrograys() * 0.83 * 0.83 / 25).isCloseTo(16.39, within(0.01));
     }
 
@@ -82,22 +94,22 @@ class DoseRuleTest {
     void added_filtration_lowers_the_measured_output_by_the_model_and_says_so() {
         var copper = new Filtration(BigDecimal.ZERO, new BigDecimal("0.1"));
         var dose = dose(ROOM, aRow().withKV("80").with(copper));
-        var open = PHYSICS.beam(TubeVoltage.kilovolts(80), 12, Filtration.aluminium("3.0"));
-        var filtered = PHYSICS.beam(
-                TubeVoltage.kilovolts(80), 12, Filtration.aluminium("3.0").and(copper));
+        var inBeam = new Calibrations(PHYSICS).find(ROOM.tube()).orElseThrow().totalFiltration();
+        var open = PHYSICS.beam(TubeVoltage.kilovolts(80), 12, inBeam);
+        var filtered = PHYSICS.beam(TubeVoltage.kilovolts(80), 12, inBeam.and(copper));
         double ratio = filtered.outputMicroGyPerMAs() / open.outputMicroGyPerMAs();
         assertThat(ratio).isBetween(0.4, 0.8);
         assertThat(dose.incident().micrograys()).isCloseTo(51.3 * ratio * 25 / (0.83 * 0.83), within(1e-9));
         assertThat(dose.outputSource())
-                .isEqualTo("measured 2026-01-14, brought to 3 mm Al + 0.1 mm Cu by the beam model");
+                .isEqualTo("measured 2026-01-14, brought to 3 mm Al + 0.1 mm Cu by the calibrated beam model");
         assertThat(dose.backscatterFactor())
                 .isGreaterThan(dose(ROOM, aRow().withKV("80")).backscatterFactor());
     }
 
     @Test
     void an_output_measured_at_another_filtration_is_brought_to_the_tubes() {
-        var dose = dose(roomMeasuredAt("2.5"), aRow().withKV("80"));
-        assertThat(dose.outputSource()).endsWith("brought to 3 mm Al by the beam model");
+        var dose = dose(roomMeasuredAt("2.5", 6), aRow().withKV("80"));
+        assertThat(dose.outputSource()).endsWith("brought to 3 mm Al by the calibrated beam model");
         assertThat(dose.incident().micrograys()).isLessThan(51.3 * 25 / (0.83 * 0.83));
     }
 
@@ -105,12 +117,12 @@ class DoseRuleTest {
     void a_filtration_the_model_does_not_reach_leaves_the_dose_out_and_the_technique_in() {
         var beyond = new Filtration(BigDecimal.ZERO, new BigDecimal("3.5"));
         assertThat(found(ROOM, aRow().with(beyond), aQuery()).dose()).isEmpty();
-        var technique = found(roomMeasuredAt("0.5"), aRow(), aQuery());
+        var technique = found(roomMeasuredAt("0.5", 2), aRow(), aQuery());
         assertThat(technique.dose()).isEmpty();
         assertThat(technique.steps()).extracting(Step::rule).doesNotContain("dose");
     }
 
-    private static Room roomMeasuredAt(String aluminium) {
+    private static Room roomMeasuredAt(String aluminium, int points) {
         var measured = anOutput();
         var output = new OutputPart(
                 measured.measuredOn(),
@@ -119,7 +131,7 @@ class DoseRuleTest {
                 measured.hvlMmAl(),
                 measured.hvlAtKV(),
                 measured.uncertaintyPercent(),
-                measured.microGyPerMAsAtOneMetre());
+                measured.microGyPerMAsAtOneMetre().subList(0, points));
         var tube = aTube();
         return aRoom().withTube(
                         new TubePart(tube.anodeAngleDeg(), tube.totalFiltrationMmAl(), null, tube.focalSpots(), output))

@@ -60,7 +60,8 @@ class EffectsTest {
     void the_attenuation_method_follows_the_modelled_receptor_signal() {
         var row = aRow().withMethod("attenuation");
         var thick = step(found(ROOM, row, aQuery().ofThickness("23")), "thickness");
-        assertThat(thick.text()).matches("modelled attenuation of \\+2 cm of water is x 1\\.\\d+");
+        assertThat(thick.text())
+                .matches("modelled attenuation of \\+2 cm of water is x 1\\.\\d+, by the signal in caesium iodide");
         var thin = step(found(ROOM, row, aQuery().ofThickness("19")), "thickness");
         assertThat(thick.mAs()).isBetween(25 * 1.2, 25 * 2.0);
         assertThat(thin.mAs()).isBetween(25 / 2.0, 25 / 1.2);

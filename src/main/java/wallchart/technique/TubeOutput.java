@@ -1,0 +1,95 @@
+package wallchart.technique;
+
+import java.util.Optional;
+import wallchart.equipment.Calibrations;
+import wallchart.equipment.MeasuredOutput;
+import wallchart.equipment.Tube;
+import wallchart.physics.BeamPhysics;
+import wallchart.physics.TubeCalibration;
+import wallchart.quantity.Filtration;
+import wallchart.quantity.TubeVoltage;
+
+/**
+ * What a tube gives per mAs, and through how much metal: as measured, within the tube voltages that were; beyond them by the beam
+ * model fitted to the measurement; by the model alone where nobody measured. Thread-safe.
+ *
+ * <p>Filtrations are asked for as stated on paper. What the half-value layer says of the measured beam is added here.
+ */
+final class TubeOutput {
+
+    private final BeamPhysics physics;
+    private final Calibrations calibrations;
+
+    TubeOutput(BeamPhysics physics) {
+        this.physics = physics;
+        this.calibrations = new Calibrations(physics);
+    }
+
+    /** What the beam passes: the stated filtration, brought to the half-value layer that was measured of this tube. */
+    Filtration inBeam(Tube tube, Filtration stated) {
+        return calibrations
+                .find(tube)
+                .map(calibration -> calibration.corrected(stated))
+                .orElse(stated);
+    }
+
+    /** The sentence that says why the output is not known there; empty where it is. */
+    Optional<String> findObjection(Tube tube, TubeVoltage kV, Filtration stated) {
+        return physics.findObjection(kV, angle(tube), inBeam(tube, stated)).or(() -> tube.output()
+                .filter(measured -> !measured.totalFiltration().equals(stated))
+                .flatMap(measured -> physics.findObjection(kV, angle(tube), asMeasured(tube, measured))));
+    }
+
+    /** Air kerma per mAs at one metre, in uGy, free in air. */
+    double perMAs(Tube tube, TubeVoltage kV, Filtration stated) {
+        if (tube.output().isEmpty()) {
+            return modelled(tube, kV, stated);
+        }
+        var measured = tube.output().get();
+        double kilovolts = kV.inKilovolts();
+        var fitted = calibrations.find(tube).filter(calibration -> !measured.covers(kilovolts));
+        if (fitted.isPresent()) {
+            return fitted.get().outputFactor(kilovolts) * modelled(tube, kV, inBeam(tube, stated));
+        }
+        double output = measured.microGyPerMAs(kilovolts);
+        return measured.totalFiltration().equals(stated)
+                ? output
+                : output * modelled(tube, kV, inBeam(tube, stated)) / modelled(tube, kV, asMeasured(tube, measured));
+    }
+
+    /** Where that figure comes from, in words. */
+    String source(Tube tube, TubeVoltage kV, Filtration stated) {
+        if (tube.output().isEmpty()) {
+            return "beam model, uncalibrated";
+        }
+        var measured = tube.output().get();
+        boolean calibrated = calibrations.find(tube).isPresent();
+        if (measured.covers(kV.inKilovolts())) {
+            return "measured " + measured.measuredOn() + broughtTo(stated, measured, calibrated);
+        }
+        var span = measured.lowest() + " to " + measured.highest();
+        return calibrated
+                ? "calibrated beam model beyond " + span + ", measured " + measured.measuredOn()
+                : "measured " + measured.measuredOn() + ", extended beyond " + span
+                        + broughtTo(stated, measured, false);
+    }
+
+    private static String broughtTo(Filtration stated, MeasuredOutput measured, boolean calibrated) {
+        return measured.totalFiltration().equals(stated)
+                ? ""
+                : ", brought to " + stated + " by the " + (calibrated ? "calibrated " : "") + "beam model";
+    }
+
+    /** What the beam passed when it was measured. */
+    private Filtration asMeasured(Tube tube, MeasuredOutput measured) {
+        return calibrations.find(tube).map(TubeCalibration::totalFiltration).orElse(measured.totalFiltration());
+    }
+
+    private double modelled(Tube tube, TubeVoltage kV, Filtration total) {
+        return physics.beam(kV, angle(tube), total).outputMicroGyPerMAs();
+    }
+
+    private static double angle(Tube tube) {
+        return tube.anodeAngleDegrees().doubleValue();
+    }
+}
