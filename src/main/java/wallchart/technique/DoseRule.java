@@ -19,27 +19,26 @@ final class DoseRule {
     /** Empty where the beam model does not reach the tube voltage or the filtration. */
     Optional<DoseEstimate> estimate(Situation situation, ConsoleSetting set) {
         var how = Arrangement.of(situation);
-        double kV = set.kV().inKilovolts();
-        if (model.findBeamObjection(how, kV).isPresent()) {
-            return Optional.empty();
-        }
-        double thickness = situation.thickness().inCentimetres();
-        var incident = new AirKerma(
-                model.incidentPerMAs(how, kV, thickness) * set.mAs().inMilliampereSeconds());
+        return model.findBeam(how, set.kV()).map(beam -> estimate(situation, set, how, beam));
+    }
+
+    private DoseEstimate estimate(Situation situation, ConsoleSetting set, Arrangement how, TubeBeam beam) {
+        double focusSkin = situation.focusSkinCentimetres();
+        var incident = beam.incident(set.mAs().inMilliampereSeconds(), focusSkin);
+        double backscatter = beam.backscatterFactor(how, focusSkin);
         var examination = situation.row().key().examination();
-        double backscatter = model.backscatterFactor(how, kV, thickness);
-        return Optional.of(new DoseEstimate(
+        return new DoseEstimate(
                 incident,
                 new AirKerma(incident.micrograys() * backscatter),
-                KermaAreaProduct.of(incident, how.areaAtSkin(how.focusSkinCentimetres(thickness))),
+                KermaAreaProduct.of(incident, how.areaAtSkin(focusSkin)),
                 backscatter,
-                situation.focusSkinCentimetres(),
+                focusSkin,
                 set.mAs(),
                 set instanceof ConsoleSetting.Automatic,
-                model.outputSource(how, kV),
+                beam.source(),
                 model.uncertaintyPercent(how),
                 levels.findKerma(examination),
-                levels.findAreaProduct(examination)));
+                levels.findAreaProduct(examination));
     }
 
     /** Entrance air kerma in uGy for each mAs at any tube voltage; empty where the beam model does not reach. */

@@ -50,7 +50,20 @@ public final class ExposureModel {
 
     /** The same for the beam alone, whatever it falls on. */
     Optional<String> findBeamObjection(Arrangement how, double kilovolts) {
-        return outputs.findObjection(how.room().tube(), station(kilovolts), how.totalFiltration());
+        return findBeam(how, station(kilovolts)).isPresent()
+                ? Optional.empty()
+                : outputs.findObjection(how.room().tube(), station(kilovolts), how.totalFiltration());
+    }
+
+    /** The beam of the arrangement; empty where {@link #findBeamObjection} has something to say. */
+    Optional<TubeBeam> findBeam(Arrangement how, TubeVoltage kV) {
+        return outputs.find(how.room().tube(), kV, how.totalFiltration());
+    }
+
+    private TubeBeam beam(Arrangement how, double kilovolts) {
+        return findBeam(how, station(kilovolts))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        findBeamObjection(how, kilovolts).orElseThrow()));
     }
 
     /** The same for ratios at one tube voltage, which need no measured output. */
@@ -78,9 +91,8 @@ public final class ExposureModel {
     /** The same as another receptor would have it: to compare two that are made differently, ask for air kerma of both. */
     public double signalPerMAs(
             Arrangement how, ReceptorResponse response, double kilovolts, double thicknessCentimetres) {
-        var kV = station(kilovolts);
-        double modelled = physics.beam(kV, anodeAngle(how), inBeam(how)).outputMicroGyPerMAs();
-        double measuredOverModel = outputPerMAs(how, kilovolts) / modelled;
+        var beam = beam(how, kilovolts);
+        double measuredOverModel = beam.outputPerMAs() / beam.quality().outputMicroGyPerMAs();
         double ratio = 100 / how.sid().inCentimetres();
         return signal(how, response).perMAs(kilovolts, thicknessCentimetres) * measuredOverModel * ratio * ratio;
     }
@@ -92,13 +104,14 @@ public final class ExposureModel {
 
     /** Air kerma per mAs at one metre, in uGy, free in air, with all that filters the beam. */
     public double outputPerMAs(Arrangement how, double kilovolts) {
-        return outputs.perMAs(how.room().tube(), station(kilovolts), how.totalFiltration());
+        return beam(how, kilovolts).outputPerMAs();
     }
 
     /** Incident air kerma per mAs, in uGy, without backscatter. */
     public double incidentPerMAs(Arrangement how, double kilovolts, double thicknessCentimetres) {
-        return ExposureArithmetic.incidentAirKermaMicroGy(
-                outputPerMAs(how, kilovolts), 1, how.focusSkinCentimetres(thicknessCentimetres));
+        return beam(how, kilovolts)
+                .incident(1, how.focusSkinCentimetres(thicknessCentimetres))
+                .micrograys();
     }
 
     /** Entrance surface air kerma per mAs, in uGy, with backscatter. */
@@ -109,14 +122,12 @@ public final class ExposureModel {
 
     /** Entrance surface air kerma over incident air kerma, for the field at the skin and the quality of the beam. */
     public double backscatterFactor(Arrangement how, double kilovolts, double thicknessCentimetres) {
-        double focusSkin = how.focusSkinCentimetres(thicknessCentimetres);
-        return physics.beam(station(kilovolts), anodeAngle(how), inBeam(how))
-                .backscatterFactor(how.fieldDiameterAtSkin(focusSkin), focusSkin);
+        return beam(how, kilovolts).backscatterFactor(how, how.focusSkinCentimetres(thicknessCentimetres));
     }
 
     /** Where the output comes from, in words. */
     public String outputSource(Arrangement how, double kilovolts) {
-        return outputs.source(how.room().tube(), station(kilovolts), how.totalFiltration());
+        return beam(how, kilovolts).source();
     }
 
     /** Expanded uncertainty of a kerma in this room. */

@@ -1,5 +1,7 @@
 package wallchart.technique;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.Optional;
 import wallchart.equipment.Calibrations;
 import wallchart.equipment.MeasuredOutput;
@@ -17,8 +19,31 @@ import wallchart.quantity.TubeVoltage;
  */
 final class TubeOutput {
 
+    /** Consoles have some hundred kV stations, and a department few tubes and filters. */
+    private static final int BEAMS_KEPT = 4096;
+
     private final BeamPhysics physics;
     private final Calibrations calibrations;
+    private final Cache<BeamOf, Optional<TubeBeam>> beams = Caffeine.newBuilder()
+            .maximumSize(BEAMS_KEPT)
+            .executor(Runnable::run)
+            .build();
+
+    /** A tube is known by its identity: comparing two part by part would take longer than all that is remembered here. */
+    private record BeamOf(Tube tube, TubeVoltage kV, Filtration stated) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof BeamOf that
+                    && tube == that.tube
+                    && kV.equals(that.kV)
+                    && stated.equals(that.stated);
+        }
+
+        @Override
+        public int hashCode() {
+            return (System.identityHashCode(tube) * 31 + kV.hashCode()) * 31 + stated.hashCode();
+        }
+    }
 
     TubeOutput(BeamPhysics physics) {
         this.physics = physics;
@@ -33,6 +58,21 @@ final class TubeOutput {
                 .orElse(stated);
     }
 
+    /** The tube's beam; empty where {@link #findObjection} has something to say. */
+    Optional<TubeBeam> find(Tube tube, TubeVoltage kV, Filtration stated) {
+        return beams.get(new BeamOf(tube, kV, stated), this::newBeam);
+    }
+
+    private Optional<TubeBeam> newBeam(BeamOf asked) {
+        var tube = asked.tube();
+        return findObjection(tube, asked.kV(), asked.stated()).isPresent()
+                ? Optional.empty()
+                : Optional.of(new TubeBeam(
+                        physics.beam(asked.kV(), angle(tube), inBeam(tube, asked.stated())),
+                        perMAs(tube, asked.kV(), asked.stated()),
+                        source(tube, asked.kV(), asked.stated())));
+    }
+
     /** The sentence that says why the output is not known there; empty where it is. */
     Optional<String> findObjection(Tube tube, TubeVoltage kV, Filtration stated) {
         return physics.findObjection(kV, angle(tube), inBeam(tube, stated)).or(() -> tube.output()
@@ -41,7 +81,7 @@ final class TubeOutput {
     }
 
     /** Air kerma per mAs at one metre, in uGy, free in air. */
-    double perMAs(Tube tube, TubeVoltage kV, Filtration stated) {
+    private double perMAs(Tube tube, TubeVoltage kV, Filtration stated) {
         if (tube.output().isEmpty()) {
             return modelled(tube, kV, stated);
         }
@@ -58,7 +98,7 @@ final class TubeOutput {
     }
 
     /** Where that figure comes from, in words. */
-    String source(Tube tube, TubeVoltage kV, Filtration stated) {
+    private String source(Tube tube, TubeVoltage kV, Filtration stated) {
         if (tube.output().isEmpty()) {
             return "beam model, uncalibrated";
         }
