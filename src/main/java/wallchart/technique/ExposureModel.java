@@ -3,6 +3,7 @@ package wallchart.technique;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import wallchart.equipment.MeasuredOutput;
 import wallchart.equipment.Tube;
 import wallchart.physics.BeamPhysics;
@@ -94,6 +95,13 @@ public final class ExposureModel {
     /** Air kerma per mAs at one metre, in uGy, free in air, with all that filters the beam. */
     public double outputPerMAs(Arrangement how, double kilovolts) {
         return output(how.room().tube(), station(kilovolts), how.totalFiltration());
+    }
+
+    /** The same of a tube with nothing added to its own filtration; empty where the beam model does not reach. */
+    OptionalDouble findOutputPerMAs(Tube tube, double kilovolts) {
+        var kV = station(kilovolts);
+        var reached = physics.findObjection(kV, tube.anodeAngleDegrees().doubleValue(), tube.totalFiltration());
+        return reached.isEmpty() ? OptionalDouble.of(output(tube, kV, tube.totalFiltration())) : OptionalDouble.empty();
     }
 
     /** Incident air kerma per mAs, in uGy, without backscatter. */
