@@ -66,7 +66,7 @@ final class DepartmentLoader {
     }
 
     void install(Clock then, RoomFiles files, Actor by) {
-        var installation = rooms.at(then).install(by, files.equipment());
+        var installation = rooms.at(then).install(by, files.equipment(), "Loaded from a file");
         if (installation instanceof Installation.Refused refused) {
             throw new Refused("equipment of room " + files.room() + ": "
                     + refused.problems().get(0) + more(refused.problems().size()));

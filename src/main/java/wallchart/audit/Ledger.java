@@ -1,7 +1,10 @@
 package wallchart.audit;
 
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Optional;
+import wallchart.store.ReadTx;
 import wallchart.store.Sha256;
 import wallchart.store.Tx;
 
@@ -49,6 +52,14 @@ public final class Ledger {
         return StandardCharsets.UTF_8.newEncoder().canEncode(text)
                 ? Optional.empty()
                 : Optional.of("holds half a character: leave it out");
+    }
+
+    /** The events of one kind in one room, oldest first. */
+    public List<Event> list(ReadTx tx, String room, String action) {
+        var equal = new LinkedHashMap<String, String>();
+        equal.put("room", room);
+        equal.put("action", action);
+        return events.page(tx, equal, 0, Long.MAX_VALUE, Integer.MAX_VALUE);
     }
 
     /** From now on nothing is appended, on any node. */

@@ -67,6 +67,16 @@ final class EquipmentStore {
                 .findOne();
     }
 
+    /** The document of a revision as it was written; refuses one that does not match its digest any more. */
+    Optional<EquipmentDocument> findDocument(ReadTx tx, String room, int revision) {
+        return tx.handle()
+                .createQuery(SELECT + " WHERE room = :room AND revision = :revision")
+                .bind("room", room)
+                .bind("revision", revision)
+                .map((rows, context) -> EquipmentEncoding.document(sound(rows)))
+                .findOne();
+    }
+
     Optional<RoomRevision> findNewest(ReadTx tx, String room) {
         return tx.handle()
                 .createQuery(SELECT + " WHERE room = :room ORDER BY revision DESC FETCH FIRST 1 ROW ONLY")
@@ -87,12 +97,7 @@ final class EquipmentStore {
 
     private RoomRevision revision(ResultSet rows, StatementContext context) throws SQLException {
         int number = rows.getInt("revision");
-        var document = rows.getString("document");
-        if (!new CanonicalJson(document).digest().equals(rows.getString("digest"))) {
-            throw new IllegalStateException("stored equipment, revision " + number
-                    + ", is not what was installed any more: it does not match its digest; restore a backup");
-        }
-        var reading = EquipmentReader.read(EquipmentEncoding.document(document));
+        var reading = EquipmentReader.read(EquipmentEncoding.document(sound(rows)));
         if (reading instanceof EquipmentReading.Accepted accepted) {
             return new RoomRevision(
                     number,
@@ -103,5 +108,14 @@ final class EquipmentStore {
         }
         throw new IllegalStateException("stored equipment, revision " + number + ", is no possible room any more: "
                 + ((EquipmentReading.Refused) reading).problems());
+    }
+
+    private static String sound(ResultSet rows) throws SQLException {
+        var document = rows.getString("document");
+        if (!new CanonicalJson(document).digest().equals(rows.getString("digest"))) {
+            throw new IllegalStateException("stored equipment, revision " + rows.getInt("revision")
+                    + ", is not what was installed any more: it does not match its digest; restore a backup");
+        }
+        return document;
     }
 }

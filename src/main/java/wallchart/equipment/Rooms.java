@@ -4,10 +4,15 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import java.util.function.BiConsumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import wallchart.audit.Event;
 import wallchart.audit.Ledger;
 import wallchart.audit.RecordCheck;
 import wallchart.store.Actor;
@@ -64,14 +69,19 @@ public final class Rooms {
 
     /** Puts equipment in force from now on, as a new revision; a document equal to the one in force changes nothing. */
     public Installation install(Actor by, EquipmentDocument document) {
-        return install(by, document, (tx, revision) -> {});
+        return install(by, document, "");
+    }
+
+    /** As {@link #install(Actor, EquipmentDocument)}, saying why, or where the document comes from. */
+    public Installation install(Actor by, EquipmentDocument document, String reason) {
+        return install(by, document, reason, (tx, revision) -> {});
     }
 
     /**
-     * As {@link #install(Actor, EquipmentDocument)}; what is to be written in the same transaction, such as its audit event, is
-     * written by {@code alongside}, which is called only for a new revision.
+     * As {@link #install(Actor, EquipmentDocument, String)}; what is to be written in the same transaction is written by {@code
+     * alongside}, which is called only for a new revision.
      */
-    public Installation install(Actor by, EquipmentDocument document, BiConsumer<Tx, RoomRevision> alongside) {
+    Installation install(Actor by, EquipmentDocument document, String reason, BiConsumer<Tx, RoomRevision> alongside) {
         if (EquipmentReader.read(document) instanceof EquipmentReading.Refused refused) {
             return new Installation.Refused(refused.problems());
         }
@@ -82,28 +92,72 @@ public final class Rooms {
                     "has " + canonical.text().length() + " characters, at most " + MOST_CHARACTERS
                             + " are kept: shorten it")));
         }
-        Installation installed;
-        try {
-            installed = write(by, document.room(), canonical, alongside);
-        } catch (ConstraintViolated rival) {
-            installed = write(by, document.room(), canonical, alongside); // somebody took the number: take the next
-        }
-        refresh(document.room());
-        return installed;
+        var room = document.room();
+        var installed = retried(() -> database.<RoomRevision>write(by, tx -> {
+            var newest = store.findNewest(tx, room);
+            return newest.filter(revision -> revision.digest().equals(canonical.digest()))
+                    .orElseGet(() -> {
+                        var added = add(tx, room, newest, canonical);
+                        alongside.accept(tx, added);
+                        ledger.append(tx, RevisionEvent.of(room, added, reason, Map.of()));
+                        return added;
+                    });
+        }));
+        refresh(room);
+        return new Installation.Installed(installed);
     }
 
-    private Installation write(Actor by, String room, CanonicalJson canonical, BiConsumer<Tx, RoomRevision> alongside) {
-        return database.<Installation>write(by, tx -> {
-            var newest = store.findNewest(tx, room);
-            if (newest.filter(revision -> revision.digest().equals(canonical.digest()))
-                    .isPresent()) {
-                return new Installation.Installed(newest.get());
-            }
-            store.add(tx, room, newest.map(RoomRevision::number).orElse(0) + 1, canonical);
-            var added = store.findNewest(tx, room).orElseThrow();
-            alongside.accept(tx, added);
-            ledger.append(tx, RevisionEvent.of(room, added));
-            return new Installation.Installed(added);
+    /**
+     * Puts equipment in force in place of a revision that somebody saw, if that one is still the newest: of two who saw the same,
+     * one wins.
+     *
+     * @param document a possible room; names the room
+     * @param known what the event says beside reason and revision
+     * @return the new revision; empty where another one came first, which can then be asked for
+     */
+    public Optional<RoomRevision> replace(
+            Actor by, int seen, EquipmentDocument document, String reason, Map<String, ?> known) {
+        var room = document.room();
+        var replaced = retried(() -> database.<Optional<RoomRevision>>write(by, tx -> {
+            var newest = store.findNewest(tx, room).filter(revision -> revision.number() == seen);
+            return newest.map(before -> {
+                var added = add(tx, room, newest, EquipmentEncoding.canonical(document));
+                ledger.append(tx, RevisionEvent.of(room, added, reason, known));
+                return added;
+            });
+        }));
+        refresh(room);
+        return replaced;
+    }
+
+    /** Where somebody took the number meanwhile, there is another newest revision to look at. */
+    private static <T> T retried(Supplier<T> write) {
+        try {
+            return write.get();
+        } catch (ConstraintViolated rival) {
+            return write.get();
+        }
+    }
+
+    private RoomRevision add(Tx tx, String room, Optional<RoomRevision> newest, CanonicalJson canonical) {
+        store.add(tx, room, newest.map(RoomRevision::number).orElse(0) + 1, canonical);
+        return store.findNewest(tx, room).orElseThrow();
+    }
+
+    /** The document of a revision as it was written, every number as it was given. */
+    public Optional<EquipmentDocument> findDocument(String room, int revision) {
+        return database.read(tx -> store.findDocument(tx, room, revision));
+    }
+
+    /** The room's revisions with what their events say, oldest first. */
+    public List<RevisionHistory> history(String room) {
+        return database.<List<RevisionHistory>>read(tx -> {
+            var events = ledger.list(tx, room, RevisionEvent.ACTION).stream()
+                    .collect(Collectors.toMap(Event::object, Function.identity(), (first, again) -> first));
+            return store.list(tx, room).stream()
+                    .map(revision -> RevisionHistory.of(
+                            revision, Optional.ofNullable(events.get(RevisionEvent.object(room, revision.number())))))
+                    .toList();
         });
     }
 

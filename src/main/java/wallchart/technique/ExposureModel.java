@@ -3,6 +3,8 @@ package wallchart.technique;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import wallchart.equipment.Tube;
 import wallchart.physics.BeamPhysics;
 import wallchart.physics.ReceptorResponse;
 import wallchart.physics.ReceptorSignal;
@@ -105,6 +107,13 @@ public final class ExposureModel {
     /** Air kerma per mAs at one metre, in uGy, free in air, with all that filters the beam. */
     public double outputPerMAs(Arrangement how, double kilovolts) {
         return beam(how, kilovolts).outputPerMAs();
+    }
+
+    /** The same of a tube with nothing added to its own filtration; empty where the beam model does not reach. */
+    OptionalDouble findOutputPerMAs(Tube tube, double kilovolts) {
+        return outputs.find(tube, station(kilovolts), tube.totalFiltration())
+                .map(beam -> OptionalDouble.of(beam.outputPerMAs()))
+                .orElse(OptionalDouble.empty());
     }
 
     /** Incident air kerma per mAs, in uGy, without backscatter. */

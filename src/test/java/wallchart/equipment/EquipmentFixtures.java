@@ -1,6 +1,7 @@
 package wallchart.equipment;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
@@ -73,6 +74,23 @@ public final class EquipmentFixtures {
                 Stream.of("50 20.2", "60 29.0", "80 51.3", "100 79.9", "120 114.7", "150 178.5")
                         .map(point -> point.split(" "))
                         .map(point -> new OutputPointPart(number(point[0]), number(point[1])))
+                        .toList());
+    }
+
+    /** A later measurement of the same tube: all outputs of {@link #anOutput()} times a factor, rounded to hundredths. */
+    public static OutputPart anOutput(String measuredOn, String factor) {
+        var first = anOutput();
+        return new OutputPart(
+                LocalDate.parse(measuredOn),
+                first.totalFiltrationMmAl(),
+                first.totalFiltrationMmCu(),
+                first.hvlMmAl(),
+                first.hvlAtKV(),
+                first.uncertaintyPercent(),
+                first.microGyPerMAsAtOneMetre().stream()
+                        .map(point -> new OutputPointPart(
+                                point.kV(),
+                                point.output().multiply(number(factor)).setScale(2, RoundingMode.HALF_UP)))
                         .toList());
     }
 

@@ -3,6 +3,7 @@ package wallchart.equipment;
 import java.util.List;
 import wallchart.equipment.EquipmentDocument.GeneratorPart;
 import wallchart.equipment.EquipmentDocument.GridPart;
+import wallchart.equipment.EquipmentDocument.OutputPart;
 import wallchart.equipment.EquipmentDocument.ReceptorPart;
 import wallchart.equipment.EquipmentDocument.SupportPart;
 import wallchart.equipment.EquipmentDocument.TubePart;
@@ -41,8 +42,17 @@ public final class RoomBuilder {
 
     /** The same tube without a physicist's measurement. */
     public RoomBuilder uncalibrated() {
+        return withOutput(null);
+    }
+
+    /** The same tube with another measurement. */
+    public RoomBuilder withOutput(OutputPart other) {
         return withTube(new TubePart(
-                tube.anodeAngleDeg(), tube.totalFiltrationMmAl(), tube.totalFiltrationMmCu(), tube.focalSpots(), null));
+                tube.anodeAngleDeg(),
+                tube.totalFiltrationMmAl(),
+                tube.totalFiltrationMmCu(),
+                tube.focalSpots(),
+                other));
     }
 
     /** No automatic exposure control, neither at the generator nor at any support. */

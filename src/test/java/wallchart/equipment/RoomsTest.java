@@ -6,6 +6,7 @@ import static wallchart.equipment.EquipmentFixtures.aRoom;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wallchart.store.Actor;
@@ -91,12 +92,45 @@ class RoomsTest extends OnEveryDatabase {
 
     @Test
     void what_is_written_alongside_belongs_to_the_same_act() {
-        assertThatThrownBy(() -> rooms.install(PHYSICIST, aRoom().document(), (tx, revision) -> {
+        assertThatThrownBy(() -> rooms.install(PHYSICIST, aRoom().document(), "", (tx, revision) -> {
                     throw new IllegalStateException("no event, no equipment");
                 }))
                 .hasMessage("no event, no equipment");
         rooms.refresh();
         assertThat(rooms.list()).isEmpty();
+    }
+
+    @Test
+    void a_revision_is_replaced_by_whoever_saw_the_newest() {
+        rooms.install(PHYSICIST, aRoom().document());
+        var second =
+                rooms.replace(PHYSICIST, 1, aRoom().withName("Room 1, new tube").document(), "tube replaced", Map.of());
+        assertThat(second.orElseThrow().number()).isEqualTo(2);
+        assertThat(rooms.find("r1").orElseThrow().name()).isEqualTo("Room 1, new tube");
+        assertThat(rooms.replace(PHYSICIST, 1, aRoom().withName("Late").document(), "too late", Map.of()))
+                .isEmpty();
+        assertThat(rooms.revisions("r1")).hasSize(2);
+    }
+
+    @Test
+    void the_history_tells_why_each_state_was_entered() {
+        rooms.install(PHYSICIST, aRoom().document(), "loaded from a file");
+        rooms.replace(PHYSICIST, 1, aRoom().withName("Room one").document(), "renamed on the plan", Map.of("rows", 3));
+        var history = rooms.history("r1");
+        assertThat(history)
+                .extracting(RevisionHistory::reason)
+                .containsExactly("loaded from a file", "renamed on the plan");
+        assertThat(history).extracting(RevisionHistory::revision).isEqualTo(rooms.revisions("r1"));
+        assertThat(history.get(1).event().orElseThrow().detail("rows")).contains("3");
+        assertThat(rooms.history("r2")).isEmpty();
+    }
+
+    @Test
+    void a_document_is_read_back_as_it_was_written() {
+        rooms.install(PHYSICIST, aRoom().document());
+        assertThat(EquipmentEncoding.canonical(rooms.findDocument("r1", 1).orElseThrow()))
+                .isEqualTo(EquipmentEncoding.canonical(aRoom().document()));
+        assertThat(rooms.findDocument("r1", 2)).isEmpty();
     }
 
     /** Written out by hand after RFC 8785: keys in order, no blanks, numbers in their shortest form. */
