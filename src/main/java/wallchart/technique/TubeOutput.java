@@ -100,7 +100,7 @@ final class TubeOutput {
     /** Where that figure comes from, in words. */
     private String source(Tube tube, TubeVoltage kV, Filtration stated) {
         if (tube.output().isEmpty()) {
-            return "beam model, uncalibrated";
+            return "beam model, uncalibrated, +-30 %";
         }
         var measured = tube.output().get();
         boolean calibrated = calibrations.find(tube).isPresent();

@@ -86,7 +86,7 @@ class DoseRuleTest {
         double modelled = PHYSICS.beam(TubeVoltage.kilovolts(80), 12, Filtration.aluminium("3.0"))
                 .outputMicroGyPerMAs();
         assertThat(dose.incident().micrograys()).isCloseTo(modelled * 25 / (0.83 * 0.83), within(1e-9));
-        assertThat(dose.outputSource()).isEqualTo("beam model, uncalibrated");
+        assertThat(dose.outputSource()).isEqualTo("beam model, uncalibrated, +-30 %");
         assertThat(dose.uncertaintyPercent()).isEqualTo(30);
     }
 
