@@ -2,14 +2,15 @@ package wallchart.bench;
 
 import java.util.List;
 import wallchart.audit.LedgerBenchmark;
+import wallchart.physics.PhysicsBenchmark;
 
-/** Runs the benchmarks named on the command line, or all: technique, http, store, ledger. */
+/** Runs the benchmarks named on the command line, or all: technique, http, store, ledger, physics. */
 public final class Main {
 
     private Main() {}
 
     public static void main(String[] names) throws Exception {
-        var wanted = names.length == 0 ? List.of("technique", "http", "store", "ledger") : List.of(names);
+        var wanted = names.length == 0 ? List.of("technique", "http", "store", "ledger", "physics") : List.of(names);
         if (wanted.contains("store")) {
             StoreSize.measure();
         }
@@ -18,6 +19,9 @@ public final class Main {
         }
         if (wanted.contains("ledger")) {
             LedgerBenchmark.measure();
+        }
+        if (wanted.contains("physics")) {
+            PhysicsBenchmark.measure();
         }
         if (wanted.contains("technique")) {
             org.openjdk.jmh.Main.main(new String[] {TechniqueBenchmark.class.getSimpleName()});

@@ -55,8 +55,10 @@ public final class ReceptorSignal {
         ModelRange.refuse(findObjection(kilovolts, thicknessCentimetres));
         int row = KILOVOLTS.intervalOf(kilovolts);
         double inRow = KILOVOLTS.fractionIn(row, kilovolts);
-        double low = alongRow(row, thicknessCentimetres);
-        double logarithm = inRow == 0 ? low : Axis.between(low, alongRow(row + 1, thicknessCentimetres), inRow);
+        int column = CENTIMETRES.intervalOf(thicknessCentimetres);
+        double inColumn = CENTIMETRES.fractionIn(column, thicknessCentimetres);
+        double low = alongRow(row, column, inColumn);
+        double logarithm = inRow == 0 ? low : Axis.between(low, alongRow(row + 1, column, inColumn), inRow);
         return Math.exp(logarithm);
     }
 
@@ -65,8 +67,9 @@ public final class ReceptorSignal {
         return perMAs(tubeVoltage.inKilovolts(), thickness.inCentimetres());
     }
 
-    private double alongRow(int index, double thicknessCentimetres) {
-        return CENTIMETRES.interpolate(thicknessCentimetres, row(index));
+    private double alongRow(int index, int column, double inColumn) {
+        var row = row(index);
+        return Axis.between(row[column], row[column + 1], inColumn);
     }
 
     private double[] row(int index) {
