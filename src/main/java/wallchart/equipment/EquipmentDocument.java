@@ -2,6 +2,7 @@ package wallchart.equipment;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -17,6 +18,17 @@ public record EquipmentDocument(
         List<GridPart> grids,
         List<ReceptorPart> receptors,
         List<SupportPart> supports) {
+
+    /** {@code sha256:} and the hex digest of the canonical form, as a revision has it. */
+    public String digest() {
+        return EquipmentEncoding.canonical(this).digest();
+    }
+
+    /** Whether both, which have a tube, have the same measurement of its output, however the numbers are written. */
+    public boolean measuresAs(EquipmentDocument other) {
+        return EquipmentEncoding.canonical(Arrays.asList(tube.output()))
+                .equals(EquipmentEncoding.canonical(Arrays.asList(other.tube.output())));
+    }
 
     public record GeneratorPart(
             String waveform,
