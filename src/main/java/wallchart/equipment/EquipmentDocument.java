@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import wallchart.store.CanonicalJson;
 
 /**
  * Equipment of one room as people write it: the shape of {@code equipment.yaml}, of the stored revision and of the HTTP body.
@@ -19,9 +20,9 @@ public record EquipmentDocument(
         List<ReceptorPart> receptors,
         List<SupportPart> supports) {
 
-    /** {@code sha256:} and the hex digest of the canonical form, as a revision has it. */
-    public String digest() {
-        return EquipmentEncoding.canonical(this).digest();
+    /** Canonical JSON (RFC 8785) of what is written. */
+    public CanonicalJson canonical() {
+        return EquipmentEncoding.canonical(this);
     }
 
     /** Whether both, which have a tube, have the same measurement of its output, however the numbers are written. */

@@ -37,20 +37,18 @@ public final class EquipmentDesk {
     private final EquipmentEffects effects;
     private final Clock clock;
 
-    /** @param model with the same calibrations as the answers have */
-    public EquipmentDesk(
-            Rooms rooms,
-            Charts charts,
-            BeamPhysics physics,
-            Calibrations calibrations,
-            ExposureModel model,
-            Clock clock) {
+    /** The desk of these rooms and charts, with the beam model that the answers use. */
+    public EquipmentDesk(Rooms rooms, Charts charts, BeamPhysics physics, Clock clock) {
+        this(rooms, charts, physics, new Calibrations(physics), clock);
+    }
+
+    private EquipmentDesk(Rooms rooms, Charts charts, BeamPhysics physics, Calibrations calibrations, Clock clock) {
         this(
                 rooms,
                 charts,
                 new Drafting(rooms, new MeasurementChecks(calibrations)),
                 new CalibrationReports(rooms, physics, calibrations),
-                new EquipmentEffects(model),
+                new EquipmentEffects(new ExposureModel(physics)),
                 clock);
     }
 
@@ -90,7 +88,7 @@ public final class EquipmentDesk {
 
     private EquipmentOutcome enter(Actor by, RoomRevision base, Sound sound, EquipmentEntry entry) {
         var report = report(base.room(), sound.room(), clock.instant());
-        if (sound.document().digest().equals(base.digest())) {
+        if (sound.document().canonical().digest().equals(base.digest())) {
             return new Entered(base, base, report);
         }
         var known = EntryDetails.of(base, sound, entry, report);

@@ -16,7 +16,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wallchart.chart.ChartRules;
 import wallchart.chart.Charts;
-import wallchart.equipment.Calibrations;
 import wallchart.equipment.EquipmentDocument.GridFactorPart;
 import wallchart.equipment.EquipmentDocument.OutputPart;
 import wallchart.equipment.EquipmentDocument.RangePart;
@@ -30,7 +29,6 @@ import wallchart.physics.TubeCalibration;
 import wallchart.quantity.TubeVoltage;
 import wallchart.store.Actor;
 import wallchart.store.OnEveryDatabase;
-import wallchart.technique.ExposureModel;
 import wallchart.upkeep.EquipmentOutcome.Entered;
 import wallchart.upkeep.EquipmentOutcome.OlderMeasurement;
 import wallchart.upkeep.EquipmentOutcome.Possible;
@@ -55,8 +53,7 @@ class EquipmentDeskTest extends OnEveryDatabase {
         rooms = new Rooms(database());
         rooms.install(PHYSICIST, aSoundRoom().document());
         var charts = new Charts(database(), rooms, ChartRules.adultsOnly());
-        desk = new EquipmentDesk(
-                rooms, charts, PHYSICS, new Calibrations(PHYSICS), new ExposureModel(PHYSICS), clock());
+        desk = new EquipmentDesk(rooms, charts, PHYSICS, clock());
     }
 
     private static RoomBuilder aSoundRoom() {
@@ -147,8 +144,7 @@ class EquipmentDeskTest extends OnEveryDatabase {
     private EquipmentOutcome rival(CyclicBarrier start, int seen, int rival) {
         var ofNode = rival % 2 == 0 ? rooms : new Rooms(database());
         var charts = new Charts(database(), ofNode, ChartRules.adultsOnly());
-        var own = new EquipmentDesk(
-                ofNode, charts, PHYSICS, new Calibrations(PHYSICS), new ExposureModel(PHYSICS), clock());
+        var own = new EquipmentDesk(ofNode, charts, PHYSICS, clock());
         var entry = measured(aSteadyOutput("2026-02-20", "1.0" + seen + rival));
         try {
             start.await();
