@@ -16,6 +16,7 @@ import wallchart.signoff.ImpactCalculation;
 import wallchart.signoff.SignoffDesk;
 import wallchart.store.Database;
 import wallchart.technique.TechniqueRules;
+import wallchart.upkeep.EquipmentDesk;
 import wallchart.web.Services;
 import wallchart.web.WebServer;
 import wallchart.web.WebSettings;
@@ -62,7 +63,8 @@ public final class Application implements AutoCloseable {
             var desk = desk(settings, database, rooms, charts, physics.join());
             var checkpoints = new Checkpoints(ledgerFolder);
             var audit = new AuditTrail(database, checkpoints, LedgerRecords.all());
-            var services = new Services(rooms, charts, people, technique, desk, audit, clock);
+            var upkeep = new EquipmentDesk(rooms, charts, physics.join(), database.clock());
+            var services = new Services(rooms, charts, people, technique, desk, upkeep, audit, clock);
             var server = WebServer.start(webSettings(settings), services);
             return new Application(database, LedgerKeeper.start(database, checkpoints), server);
         } catch (RuntimeException failed) {

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -57,6 +59,17 @@ public record Event(
     public Optional<String> detail(String name) {
         try {
             return Optional.ofNullable(MAPPER.readTree(details).get(name)).map(JsonNode::asText);
+        } catch (JsonProcessingException notJson) {
+            throw new IllegalStateException(object + " has an event that is no JSON", notJson);
+        }
+    }
+
+    /** A list among the details as texts; empty where the details have no such list. */
+    public List<String> detailList(String name) {
+        try {
+            var texts = new ArrayList<String>();
+            MAPPER.readTree(details).path(name).forEach(entry -> texts.add(entry.asText()));
+            return List.copyOf(texts);
         } catch (JsonProcessingException notJson) {
             throw new IllegalStateException(object + " has an event that is no JSON", notJson);
         }

@@ -2,7 +2,9 @@ package wallchart.equipment;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import wallchart.store.CanonicalJson;
 
 /**
  * Equipment of one room as people write it: the shape of {@code equipment.yaml}, of the stored revision and of the HTTP body.
@@ -17,6 +19,17 @@ public record EquipmentDocument(
         List<GridPart> grids,
         List<ReceptorPart> receptors,
         List<SupportPart> supports) {
+
+    /** Canonical JSON (RFC 8785) of what is written. */
+    public CanonicalJson canonical() {
+        return EquipmentEncoding.canonical(this);
+    }
+
+    /** Whether both, which have a tube, have the same measurement of its output, however the numbers are written. */
+    public boolean measuresAs(EquipmentDocument other) {
+        return EquipmentEncoding.canonical(Arrays.asList(tube.output()))
+                .equals(EquipmentEncoding.canonical(Arrays.asList(other.tube.output())));
+    }
 
     public record GeneratorPart(
             String waveform,

@@ -15,6 +15,9 @@ public sealed interface EquipmentEdit {
     /** The document with the edit; empty where the room does not have the part. */
     Optional<EquipmentDocument> applied(EquipmentDocument inForce);
 
+    /** What is entered, in words. */
+    String name();
+
     /** JSON Pointer to the part within the document; what is wrong below it is told relative to it. */
     String place(EquipmentDocument inForce);
 
@@ -23,6 +26,11 @@ public sealed interface EquipmentEdit {
         @Override
         public Optional<EquipmentDocument> applied(EquipmentDocument inForce) {
             return Optional.of(document);
+        }
+
+        @Override
+        public String name() {
+            return "equipment";
         }
 
         @Override
@@ -49,6 +57,11 @@ public sealed interface EquipmentEdit {
                     inForce.grids(),
                     inForce.receptors(),
                     inForce.supports()));
+        }
+
+        @Override
+        public String name() {
+            return "tube output";
         }
 
         @Override
@@ -84,6 +97,11 @@ public sealed interface EquipmentEdit {
                     grids,
                     inForce.receptors(),
                     inForce.supports()));
+        }
+
+        @Override
+        public String name() {
+            return "grid " + grid;
         }
 
         @Override

@@ -5,12 +5,12 @@ import wallchart.document.DocumentReading;
 import wallchart.document.Documents;
 import wallchart.store.CanonicalJson;
 
-/** An equipment document as canonical JSON, and back. */
+/** An equipment document, or a part of one, as canonical JSON, and back. */
 final class EquipmentEncoding {
 
     private EquipmentEncoding() {}
 
-    static CanonicalJson canonical(EquipmentDocument document) {
+    static CanonicalJson canonical(Object document) {
         return CanonicalJson.of(Documents.toJson(document));
     }
 

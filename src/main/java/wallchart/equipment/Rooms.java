@@ -151,14 +151,12 @@ public final class Rooms {
 
     /** The room's revisions with what their events say, oldest first. */
     public List<RevisionHistory> history(String room) {
-        return database.<List<RevisionHistory>>read(tx -> {
-            var events = ledger.list(tx, room, RevisionEvent.ACTION).stream()
-                    .collect(Collectors.toMap(Event::object, Function.identity(), (first, again) -> first));
-            return store.list(tx, room).stream()
-                    .map(revision -> RevisionHistory.of(
-                            revision, Optional.ofNullable(events.get(RevisionEvent.object(room, revision.number())))))
-                    .toList();
-        });
+        var known = revisions(room);
+        var events = database.<List<Event>>read(tx -> ledger.list(tx, room, RevisionEvent.ACTION)).stream()
+                .collect(Collectors.toMap(Event::objectNumber, Function.identity(), (first, again) -> first));
+        return known.stream()
+                .map(revision -> new RevisionHistory(revision, Optional.ofNullable(events.get(revision.number()))))
+                .toList();
     }
 
     /** All rooms as they are now, by ascending id. */

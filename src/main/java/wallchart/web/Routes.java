@@ -20,6 +20,7 @@ final class Routes {
     private static final Access[] PROPOSERS = {RADIOGRAPHER, LEAD, PHYSICIST};
     private static final Access[] REVIEWERS = {LEAD, PHYSICIST};
 
+    private static final String EQUIPMENT = "/api/v1/rooms/{room}/equipment";
     private static final String CHANGE = "/api/v1/changes/{id}";
     private static final String ROW = "/{bodyPart}/{projection}/{patientGroup}/{support}/{band}";
 
@@ -73,12 +74,27 @@ final class Routes {
         get("/api/v1/charts/{room}/versions/{number}/rows", pages.charts()::rows, PEOPLE);
         get("/api/v1/charts/{room}/compare", pages.charts()::compare, PEOPLE);
 
+        declareEquipment(pages);
         declareChanges(pages);
 
         get("/api/v1/audit/events", pages.audit()::events, REVIEWERS);
         get("/api/v1/audit/verification", pages.audit()::verification, REVIEWERS);
         routes.post("/api/v1/audit/reviews", pages.audit()::review, PHYSICIST);
         get("/api/v1/audit/export", pages.audit()::export, REVIEWERS);
+    }
+
+    private void declareEquipment(Pages pages) {
+        get(EQUIPMENT, pages.equipment()::inForce, PEOPLE);
+        get(EQUIPMENT + "/calibration", pages.equipment()::calibration, PEOPLE);
+        get(EQUIPMENT + "/revisions", pages.equipment()::revisions, PEOPLE);
+        get(EQUIPMENT + "/revisions/{number}", pages.equipment()::revision, PEOPLE);
+        get(EQUIPMENT + "/revisions/{number}/effects", pages.equipment()::effects, PEOPLE);
+
+        routes.put(EQUIPMENT, pages.equipmentEntries()::putWhole, PHYSICIST);
+        routes.put(EQUIPMENT + "/tube/output", pages.equipmentEntries()::putOutput, PHYSICIST);
+        routes.put(EQUIPMENT + "/grids/{grid}", pages.equipmentEntries()::putGrid, PHYSICIST);
+        routes.post(EQUIPMENT + "/effects", pages.equipmentEntries()::tryWhole, REVIEWERS);
+        routes.post(EQUIPMENT + "/tube/output/effects", pages.equipmentEntries()::tryOutput, REVIEWERS);
     }
 
     private void declareChanges(Pages pages) {

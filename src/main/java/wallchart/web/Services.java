@@ -7,6 +7,7 @@ import wallchart.equipment.Rooms;
 import wallchart.people.People;
 import wallchart.signoff.SignoffDesk;
 import wallchart.technique.TechniqueRules;
+import wallchart.upkeep.EquipmentDesk;
 
 /** What the handlers call; built once by the composition root. */
 public record Services(
@@ -15,5 +16,6 @@ public record Services(
         People people,
         TechniqueRules rules,
         SignoffDesk desk,
+        EquipmentDesk upkeep,
         AuditTrail audit,
         Clock clock) {}

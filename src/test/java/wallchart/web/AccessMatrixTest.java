@@ -58,6 +58,16 @@ class AccessMatrixTest {
             GET    /api/v1/rooms                                 401    +        +          +            +    +         +
             GET    /api/v1/rooms/{room}                          401    +        403        +            +    +         +
             GET    /api/v1/rooms/{room}/technique                401    +        403        +            +    +         +
+            GET    /api/v1/rooms/{room}/equipment                                    401    403      403        +            +    +         +
+            PUT    /api/v1/rooms/{room}/equipment                                    401    403      403        403          403  +         403
+            POST   /api/v1/rooms/{room}/equipment/effects                            401    403      403        403          +    +         403
+            PUT    /api/v1/rooms/{room}/equipment/tube/output                        401    403      403        403          403  +         403
+            POST   /api/v1/rooms/{room}/equipment/tube/output/effects                401    403      403        403          +    +         403
+            PUT    /api/v1/rooms/{room}/equipment/grids/{grid}                       401    403      403        403          403  +         403
+            GET    /api/v1/rooms/{room}/equipment/calibration                        401    403      403        +            +    +         +
+            GET    /api/v1/rooms/{room}/equipment/revisions                          401    403      403        +            +    +         +
+            GET    /api/v1/rooms/{room}/equipment/revisions/{number}                 401    403      403        +            +    +         +
+            GET    /api/v1/rooms/{room}/equipment/revisions/{number}/effects         401    403      403        +            +    +         +
             GET    /api/v1/charts/{room}/versions                401    403      403        +            +    +         +
             GET    /api/v1/charts/{room}/versions/{number}       401    403      403        +            +    +         +
             GET    /api/v1/charts/{room}/versions/{number}/rows  401    403      403        +            +    +         +
@@ -188,6 +198,7 @@ class AccessMatrixTest {
                 .replace("{number}", "1")
                 .replace("{id}", "1")
                 .replace(ROW, "KNEE/ap/adult/table-bucky/10-13")
+                .replace("{grid}", "g10")
                 .replace("{file}", "docs.js")
                 .replace("{code}", "fault");
     }

@@ -40,6 +40,7 @@ import wallchart.store.SettableClock;
 import wallchart.technique.LevelUnit;
 import wallchart.technique.ReferenceLevel;
 import wallchart.technique.TechniqueRules;
+import wallchart.upkeep.EquipmentDesk;
 
 /**
  * An invented department: room r1 with two versions of a chart, room r2 with equipment and no chart.
@@ -97,6 +98,7 @@ final class Department {
                         ChartRules.adultsOnly(),
                         new ImpactCalculation(PHYSICS, ReviewLimits.DEFAULTS),
                         Period.ofYears(1)),
+                new EquipmentDesk(rooms, charts, PHYSICS, clock),
                 new AuditTrail(database, new Checkpoints(ledgerFolder()), records()),
                 clock);
     }

@@ -27,6 +27,9 @@ public enum ProblemCode {
     NOT_FOUND(404, "There is nothing at this address", "Look up the address in /docs."),
     UNKNOWN_ROOM(404, "The room is not known", "Ask for a room that GET /api/v1/rooms lists."),
     UNKNOWN_VERSION(404, "The chart has no such version", "Ask for a version that the list of versions has."),
+    UNKNOWN_REVISION(
+            404, "The room's equipment has no such revision", "Ask for a revision that the list of revisions has."),
+    UNKNOWN_PART(404, "The room has no such part", "Name a part that the room's equipment has, or put all of it."),
     UNKNOWN_CHANGE(404, "There is no such change", "See GET /api/v1/changes."),
     UNKNOWN_ROW(404, "There is no such row", "Name a row of the chart, or one that the change adds or edits."),
     UNKNOWN_PERSON(404, "There is no such person", "See GET /api/v1/people."),
@@ -61,6 +64,14 @@ public enum ProblemCode {
             "No band of the chart holds this thickness",
             "Check the measurement; outside the chart decide under local rules and propose a change."),
     BLOCKING_FINDINGS(422, "The chart would have blocking findings", "Mend what findings names, then submit again."),
+    QUESTIONED_MEASUREMENT(
+            422,
+            "A measured output does not fit the others",
+            "Measure again what errors names, or confirm exactly these tube voltages as confirmedKV."),
+    OLDER_MEASUREMENT(
+            422,
+            "A newer measurement is in force",
+            "Check the day; to put the older one in its place, name the newer one's day as replacesMeasuredOn."),
     UNKNOWN_GRID(422, "The grid cannot be used here", "Choose one of grids."),
     UNKNOWN_ADJUSTMENT(422, "The chart has no such adjustment", "Choose one of adjustments."),
     NOT_ACHIEVABLE(422, "This console cannot do it", "See alternatives."),

@@ -8,6 +8,8 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Collectors;
+import wallchart.document.DocumentReading;
+import wallchart.document.Documents;
 import wallchart.web.problem.Failures;
 import wallchart.web.problem.Problem;
 import wallchart.web.problem.Problem.FieldError;
@@ -35,6 +37,15 @@ public final class Bodies {
     public static <T> T readJson(Context ctx, ObjectReader reader) {
         requireJson(ctx);
         return read(bytes(ctx), reader);
+    }
+
+    /** The body as a document that people write, as strictly as a file of theirs: numbers in plain digits, each key known. */
+    static <T> T readDocument(Context ctx, Class<T> shape) {
+        requireJson(ctx);
+        var reading = Documents.json(bytes(ctx), shape);
+        return reading instanceof DocumentReading.Unreadable<T> unreadable
+                ? refuse(unreadable.field(), unreadable.message())
+                : ((DocumentReading.Written<T>) reading).content();
     }
 
     /** Makes sure that the body says nothing: there is none, or it is an object without members. */

@@ -1,0 +1,33 @@
+package wallchart.upkeep;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import wallchart.equipment.RoomRevision;
+import wallchart.physics.TubeFit;
+
+/**
+ * How the beam model fits the tube of one revision, for the physicist who measured it.
+ *
+ * @param fit the calibration, or why there is none
+ * @param halfValueLayerStated mm Al at the kV of the measured half-value layer, modelled with the stated filtration; absent where the
+ *     model does not reach it
+ * @param halfValueLayerFitted the same with the fitted filtration; absent where the tube is uncalibrated
+ * @param confirmedKV tube voltages whose outputs were confirmed when the measurement was entered
+ */
+public record CalibrationReport(
+        RoomRevision revision,
+        TubeFit fit,
+        OptionalDouble halfValueLayerStated,
+        OptionalDouble halfValueLayerFitted,
+        List<String> confirmedKV) {
+
+    public CalibrationReport {
+        confirmedKV = List.copyOf(confirmedKV);
+    }
+
+    /** Why the tube is uncalibrated; empty where it is not. */
+    public Optional<String> reason() {
+        return fit instanceof TubeFit.Uncalibrated uncalibrated ? Optional.of(uncalibrated.reason()) : Optional.empty();
+    }
+}

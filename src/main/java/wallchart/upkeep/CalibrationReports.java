@@ -1,0 +1,61 @@
+package wallchart.upkeep;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import wallchart.equipment.Calibrations;
+import wallchart.equipment.MeasuredOutput;
+import wallchart.equipment.RevisionHistory;
+import wallchart.equipment.RoomRevision;
+import wallchart.equipment.Rooms;
+import wallchart.equipment.Tube;
+import wallchart.physics.BeamPhysics;
+import wallchart.physics.TubeCalibration;
+import wallchart.quantity.Filtration;
+
+/** Makes {@link CalibrationReport}s. Thread-safe. */
+final class CalibrationReports {
+
+    private final Rooms rooms;
+    private final BeamPhysics physics;
+    private final Calibrations calibrations;
+
+    CalibrationReports(Rooms rooms, BeamPhysics physics, Calibrations calibrations) {
+        this.rooms = rooms;
+        this.physics = physics;
+        this.calibrations = calibrations;
+    }
+
+    CalibrationReport of(RoomRevision revision) {
+        var tube = revision.room().tube();
+        var output = tube.output();
+        return new CalibrationReport(
+                revision,
+                calibrations.fit(tube),
+                halfValueLayer(tube, output, output.map(MeasuredOutput::totalFiltration)),
+                halfValueLayer(tube, output, calibrations.find(tube).map(TubeCalibration::totalFiltration)),
+                confirmed(revision));
+    }
+
+    private OptionalDouble halfValueLayer(Tube tube, Optional<MeasuredOutput> output, Optional<Filtration> filtration) {
+        double angle = tube.anodeAngleDegrees().doubleValue();
+        var modelled = output.map(MeasuredOutput::halfValueLayerAt).flatMap(kV -> filtration
+                .filter(total -> physics.findObjection(kV, angle, total).isEmpty())
+                .map(total -> physics.beam(kV, angle, total).halfValueLayerMillimetresAluminium()));
+        return modelled.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    }
+
+    /** What was said when the measurement of this revision was entered, with this revision or an earlier one that has it too. */
+    private List<String> confirmed(RoomRevision revision) {
+        var output = revision.room().tube().output();
+        return output.isEmpty()
+                ? List.of()
+                : rooms.history(revision.room().id()).stream()
+                        .filter(line -> line.revision().number() <= revision.number())
+                        .filter(line -> line.revision().room().tube().output().equals(output))
+                        .map(RevisionHistory::confirmedKV)
+                        .filter(confirmed -> !confirmed.isEmpty())
+                        .reduce((earlier, later) -> later)
+                        .orElse(List.of());
+    }
+}

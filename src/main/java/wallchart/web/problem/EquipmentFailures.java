@@ -1,0 +1,72 @@
+package wallchart.web.problem;
+
+import static wallchart.web.problem.ProblemCode.*;
+
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import wallchart.quantity.Decimals;
+import wallchart.upkeep.EquipmentOutcome;
+
+/** As {@link Failures}, of what a physicist enters. */
+public final class EquipmentFailures {
+
+    private static final int SHOWN_DIGITS = 4;
+
+    private EquipmentFailures() {}
+
+    /**
+     * Why equipment is not entered.
+     *
+     * @param pointer brings the place within what was entered to its place in the body
+     */
+    public static Problem of(EquipmentOutcome.Refused refused, UnaryOperator<String> pointer) {
+        if (refused instanceof EquipmentOutcome.Unreadable unreadable) {
+            return Problem.wrongFields(
+                    INVALID_BODY,
+                    unreadable.problems().stream()
+                            .map(wrong ->
+                                    new Problem.FieldError(null, pointer.apply(wrong.field()), null, wrong.message()))
+                            .toList());
+        }
+        if (refused instanceof EquipmentOutcome.Questioned questioned) {
+            return questioned(questioned, pointer);
+        }
+        if (refused instanceof EquipmentOutcome.OlderMeasurement older) {
+            return Problem.of(
+                    OLDER_MEASUREMENT,
+                    "the measurement entered is of " + older.entered() + ", the one in force of " + older.inForce()
+                            + ": check the day, or send \"replacesMeasuredOn\": \"" + older.inForce() + "\"");
+        }
+        if (refused instanceof EquipmentOutcome.UnknownPart unknown) {
+            return Problem.of(
+                    UNKNOWN_PART,
+                    "the room has no " + unknown.part() + ", only " + String.join(", ", unknown.known())
+                            + ": put the whole equipment to add one");
+        }
+        return Problem.of(
+                PRECONDITION_FAILED,
+                "revision " + ((EquipmentOutcome.Stale) refused).newest().number()
+                        + " was entered since you looked: look at it again, then decide");
+    }
+
+    private static Problem questioned(EquipmentOutcome.Questioned questioned, UnaryOperator<String> pointer) {
+        var errors = questioned.points().stream()
+                .map(point -> new Problem.FieldError(
+                        null,
+                        pointer.apply(point.field()),
+                        Decimals.significant(point.point().measuredMicroGyPerMAs(), SHOWN_DIGITS) + " uGy/mAs",
+                        point.point().sentence()))
+                .toList();
+        var kV = questioned.points().stream()
+                .map(point -> Decimals.plain(point.point().kV().kilovolts()))
+                .collect(Collectors.joining(", "));
+        var sentences = Stream.concat(
+                questioned.points().stream().map(point -> point.point().sentence()), questioned.remarks().stream());
+        return Problem.of(
+                QUESTIONED_MEASUREMENT,
+                sentences.collect(Collectors.joining("; ")) + ". To stand by it, send \"confirmedKV\": [" + kV + "]",
+                "errors",
+                errors);
+    }
+}

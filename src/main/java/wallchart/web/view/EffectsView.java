@@ -1,0 +1,93 @@
+package wallchart.web.view;
+
+import com.fasterxml.jackson.databind.util.RawValue;
+import java.time.Instant;
+import java.util.List;
+import java.util.OptionalDouble;
+import wallchart.equipment.RoomRevision;
+import wallchart.technique.ExposureModel;
+import wallchart.technique.OutputShift;
+import wallchart.technique.RowEffect;
+import wallchart.upkeep.EffectsReport;
+import wallchart.upkeep.EffectsReport.OfVersion;
+
+/**
+ * What a change of a room's equipment does to its tube's output and to its charts.
+ *
+ * @param comparedWith number of the revision before
+ * @param largestOutputRatio output after over before, where it changed most; null where none is predicted
+ * @param limits what the figures leave out, a text, written
+ */
+public record EffectsView(
+        String room,
+        int comparedWith,
+        int affectedRows,
+        Double largestOutputRatio,
+        List<OutputView> outputs,
+        List<ChartView> charts,
+        RawValue limits) {
+
+    private static final RawValue LIMITS = Json.writtenOnce(ExposureModel.LIMITS);
+
+    /** Output of the tube at one tube voltage, in uGy/mAs at 1 m. */
+    public record OutputView(Double kV, Double before, Double after, Double changePercent) {
+        static OutputView of(OutputShift shift) {
+            return new OutputView(
+                    shift.kilovolts(), shift.before(), shift.after(), Math.round((shift.ratio() - 1) * 1000) / 10.0);
+        }
+    }
+
+    /** One version of the chart, in force or scheduled. */
+    public record ChartView(int version, Instant inForceFrom, int rows, int affectedRows, List<RowView> moved) {
+        static ChartView of(OfVersion chart) {
+            var effects = chart.effects();
+            return new ChartView(
+                    chart.version().number(),
+                    chart.version().inForceFrom(),
+                    effects.rows(),
+                    effects.affected().size(),
+                    effects.moved().stream().map(RowView::of).toList());
+        }
+    }
+
+    /**
+     * One row as it was signed, at its reference thickness. A figure is null where it is not predicted.
+     *
+     * @param usable whether the room can still be set to it
+     * @param affected whether somebody has to look at it
+     */
+    public record RowView(
+            String row,
+            Double outputChangePercent,
+            Double exposureShiftDb,
+            Double kermaChangePercent,
+            boolean usable,
+            boolean affected,
+            List<String> remarks) {
+        static RowView of(RowEffect effect) {
+            return new RowView(
+                    effect.rowKey(),
+                    known(effect.outputPercent()),
+                    known(effect.exposureDb()),
+                    known(effect.kermaPercent()),
+                    effect.usable(),
+                    effect.affected(),
+                    effect.remarks());
+        }
+
+        private static Double known(OptionalDouble figure) {
+            return figure.isPresent() ? figure.getAsDouble() : null;
+        }
+    }
+
+    public static EffectsView of(RoomRevision before, EffectsReport report) {
+        return new EffectsView(
+                before.room().id(),
+                before.number(),
+                report.affectedRows(),
+                report.largestOutputRatio().orElse(null),
+                report.outputs().stream().map(OutputView::of).toList(),
+                report.charts().stream().map(ChartView::of).toList(),
+                LIMITS);
+    }
+}
