@@ -1,0 +1,49 @@
+package wallchart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import wallchart.equipment.Calibrations;
+import wallchart.equipment.Room;
+import wallchart.physics.BeamPhysics;
+import wallchart.physics.TubeCalibration;
+
+/** The measured tubes of the demo department, as the beam model takes them. */
+class DemoCalibrationsTest {
+
+    private static final Calibrations CALIBRATIONS = new Calibrations(BeamPhysics.load());
+    private static final Map<String, Room> ROOMS =
+            DemoRoom.all().stream().map(DemoRoom::room).collect(Collectors.toMap(Room::id, Function.identity()));
+
+    @Test
+    void the_measured_tubes_are_calibrated_and_no_point_is_questioned() {
+        for (var room : List.of("r1", "r2")) {
+            assertThat(calibration(room).questioned()).as(room).isEmpty();
+        }
+    }
+
+    @Test
+    void the_older_tube_is_filtered_less_than_its_paper_states_and_says_which_minimum_it_meets() {
+        var calibration = calibration("r2");
+        assertThat(calibration.totalFiltration().aluminiumMillimetres())
+                .isLessThan(calibration.statedFiltration().aluminiumMillimetres());
+        assertThat(calibration.sentences())
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "the half-value layer of 2.8 mm Al at 80 kV meets the minimum of 21 CFR 1020.30(m) of 2.3 mm Al");
+    }
+
+    @Test
+    void the_tube_that_was_never_measured_is_uncalibrated() {
+        assertThat(CALIBRATIONS.find(ROOMS.get("r3").tube())).isEmpty();
+    }
+
+    private static TubeCalibration calibration(String room) {
+        return CALIBRATIONS.find(ROOMS.get(room).tube()).orElseThrow();
+    }
+}
