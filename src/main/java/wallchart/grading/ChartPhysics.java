@@ -1,0 +1,98 @@
+package wallchart.grading;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import wallchart.chart.ChartContent;
+import wallchart.chart.ExaminationKey;
+import wallchart.chart.Row;
+import wallchart.equipment.Room;
+import wallchart.physics.BeamPhysics;
+import wallchart.technique.ExposureModel;
+import wallchart.technique.ReferenceLevel;
+
+/**
+ * Holds charts against beam physics. Pure and thread-safe; one instance serves every room.
+ *
+ * <p>Predictions are made with the rules of an answer (thickness method, kV window, generator), without named adjustments and before
+ * any rounding to stations.
+ */
+public final class ChartPhysics {
+
+    private final ExposureModel model;
+    private final Map<String, ReferenceLevel> levels;
+    private final PhysicsLimits limits;
+
+    /**
+     * With the beam model that the answers use.
+     *
+     * @param levels the site's reference levels, at most one for each body part, projection and patient group
+     */
+    public ChartPhysics(BeamPhysics physics, List<ReferenceLevel> levels, PhysicsLimits limits) {
+        this.model = new ExposureModel(physics);
+        this.limits = limits;
+        this.levels = levels.stream()
+                .collect(Collectors.toUnmodifiableMap(
+                        level -> name(level.bodyPart(), level.projection(), level.patientGroup()),
+                        Function.identity()));
+    }
+
+    /** The site's limits. */
+    public PhysicsLimits limits() {
+        return limits;
+    }
+
+    /** Everything about a whole chart in that room. */
+    public PhysicsReport check(Room room, ChartContent content) {
+        return check(room, content, examination -> true);
+    }
+
+    /** The same of some examinations only. */
+    public PhysicsReport check(Room room, ChartContent content, Predicate<ExaminationKey> wanted) {
+        return new PhysicsReport(
+                examinations(room, content, wanted, true),
+                limits,
+                Stations.roundingDb(room.generator()),
+                ModelLimits.of(room));
+    }
+
+    /** What a change brings in the examinations that it touches, and what stands there as before. */
+    public ChangedPhysics compare(Room room, ChartContent before, ChartContent after) {
+        var touched = TouchedExaminations.of(before, after);
+        return touched.isEmpty()
+                ? ChangedPhysics.NOTHING
+                : ChangedPhysics.of(
+                        examinations(room, before, touched::contains, false),
+                        examinations(room, after, touched::contains, false));
+    }
+
+    private List<ExaminationPhysics> examinations(
+            Room room, ChartContent content, Predicate<ExaminationKey> wanted, boolean withGrades) {
+        var byExamination = new LinkedHashMap<ExaminationKey, List<Row>>();
+        for (var row : content.rows()) {
+            if (wanted.test(row.key().examination())) {
+                byExamination
+                        .computeIfAbsent(row.key().examination(), key -> new ArrayList<>())
+                        .add(row);
+            }
+        }
+        var beams = new Beams(model);
+        var found = new ArrayList<ExaminationPhysics>();
+        byExamination.forEach((key, rows) ->
+                found.add(new ExaminationCheck(key, rows, room, beams).check(limits, findLevel(key), withGrades)));
+        return found;
+    }
+
+    private Optional<ReferenceLevel> findLevel(ExaminationKey key) {
+        return Optional.ofNullable(levels.get(name(key.bodyPart(), key.projection(), key.patientGroup())));
+    }
+
+    private static String name(String bodyPart, String projection, String patientGroup) {
+        return bodyPart + "/" + projection + "/" + patientGroup;
+    }
+}

@@ -1,0 +1,145 @@
+package wallchart.grading;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import wallchart.chart.ExaminationKey;
+import wallchart.chart.Finding.Severity;
+import wallchart.chart.Row;
+import wallchart.equipment.Room;
+import wallchart.grading.ExaminationPhysics.Reference;
+import wallchart.grading.PhysicsFinding.Kind;
+import wallchart.physics.ReceptorResponse;
+import wallchart.technique.Arrangement;
+import wallchart.technique.ReferenceLevel;
+
+/** Holds the rows of one examination against beam physics. For one thread and one check. */
+final class ExaminationCheck {
+
+    private static final String AEC = "AEC ends the exposure: not predicted";
+
+    private final ExaminationKey examination;
+    private final List<Row> rows;
+    private final Map<Row, Arrangement> arrangements = new IdentityHashMap<>();
+    private final Map<Row, PlacedRow> placed = new IdentityHashMap<>();
+    private final ReceptorResponse quantity;
+    private final Beams beams;
+
+    ExaminationCheck(ExaminationKey examination, List<Row> unordered, Room room, Beams beams) {
+        this.examination = examination;
+        this.beams = beams;
+        this.rows = unordered.stream()
+                .sorted(Comparator.comparing(row -> row.key().band().from()))
+                .toList();
+        rows.forEach(row -> Arrangement.find(room, row).ifPresent(how -> arrangements.put(row, how)));
+        this.quantity = quantity();
+        rows.stream()
+                .filter(row -> !PlacedRow.isAutomatic(row) && arrangements.containsKey(row))
+                .forEach(row -> placed.put(row, PlacedRow.of(row, arrangements.get(row), beams, quantity)));
+    }
+
+    /** What the rows' receptors are modelled as; of rows on receptors of different kinds the air kerma that reaches them. */
+    private ReceptorResponse quantity() {
+        var kinds = arrangements.values().stream().map(Arrangement::response).collect(Collectors.toSet());
+        return kinds.size() == 1 ? kinds.iterator().next() : ReceptorResponse.AIR_KERMA;
+    }
+
+    ExaminationPhysics check(PhysicsLimits limits, Optional<ReferenceLevel> level, boolean withGrades) {
+        var middle = findReference();
+        var found = rows.stream().map(row -> physics(row, middle, withGrades)).toList();
+        var offers = middle.map(new Offers(beams)::of).orElse(List.of());
+        return new ExaminationPhysics(
+                examination,
+                middle.map(row -> new Reference(row.row().key(), row.reference())),
+                quantity,
+                comparedAs(),
+                found,
+                offers,
+                findings(found, middle, offers, limits, level));
+    }
+
+    /** The predicted row whose reference thickness lies nearest the middle of what the examination covers; of two, the thinner. */
+    private Optional<PlacedRow> findReference() {
+        double from = rows.get(0).key().band().from().inCentimetres();
+        double to = rows.stream()
+                .mapToDouble(row -> row.key().band().to().inCentimetres())
+                .max()
+                .orElseThrow();
+        return rows.stream()
+                .map(placed::get)
+                .filter(row -> row != null && row.findObjection(row.reference()).isEmpty())
+                .min(Comparator.comparingDouble(row -> Math.abs(row.reference() - (from + to) / 2)));
+    }
+
+    private RowPhysics physics(Row row, Optional<PlacedRow> middle, boolean withGrades) {
+        var how = Optional.ofNullable(arrangements.get(row));
+        var kerma = how.flatMap(arrangement -> new Kermas(beams.model()).find(row, arrangement));
+        var place = placed.get(row);
+        if (place == null) {
+            var reason = PlacedRow.isAutomatic(row) ? AEC : "the room does not have all that the row names";
+            return new RowPhysics(row, List.of(), RowCurve.nothing(row.key().band(), reason), kerma, List.of());
+        }
+        var grades = withGrades ? RuleGrades.of(place, beams) : List.<Grade>of();
+        if (middle.isEmpty()) {
+            var reason = place.findObjection(place.reference()).orElseThrow();
+            return new RowPhysics(row, List.of(), RowCurve.nothing(row.key().band(), reason), kerma, grades);
+        }
+        var curve = RowCurve.of(place, exposureAtReference(middle.get()));
+        return new RowPhysics(row, curve.points(), curve.gaps(), kerma, grades);
+    }
+
+    private static double exposureAtReference(PlacedRow middle) {
+        return middle.exposure(middle.course().at(middle.reference()), middle.reference());
+    }
+
+    private String comparedAs() {
+        var receptors = quantity == ReceptorResponse.CESIUM_IODIDE
+                ? "energy absorbed in a caesium iodide panel"
+                : "air kerma at the receptor"
+                        + (arrangements.values().stream().anyMatch(how -> how.response() != quantity)
+                                ? ", because the rows' receptors are of different kinds"
+                                : "");
+        var targets = placed.values().stream()
+                .map(row -> PlacedRow.target(row.row(), row.how()))
+                .collect(Collectors.toCollection(TreeSet::new));
+        return targets.size() < 2
+                ? receptors
+                : receptors + ", over each row's own target exposure index ("
+                        + targets.stream().map(String::valueOf).collect(Collectors.joining(", ")) + ")";
+    }
+
+    private List<PhysicsFinding> findings(
+            List<RowPhysics> found,
+            Optional<PlacedRow> middle,
+            List<Offer> offers,
+            PhysicsLimits limits,
+            Optional<ReferenceLevel> level) {
+        var findings = new ArrayList<PhysicsFinding>();
+        new EdgeJumps(limits).find(found).ifPresent(findings::add);
+        new BandSlopes(limits).find(found).ifPresent(findings::add);
+        var standing = middle.flatMap(row ->
+                found.stream().filter(physics -> physics.row() == row.row()).findFirst());
+        level.ifPresent(of -> findings.addAll(new LevelFindings(of).of(found, standing)));
+        middle.flatMap(row -> offered(row, offers)).ifPresent(findings::add);
+        return findings;
+    }
+
+    private static Optional<PhysicsFinding> offered(PlacedRow row, List<Offer> offers) {
+        return offers.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new PhysicsFinding(
+                        Kind.OFFER,
+                        Severity.NOTE,
+                        row.row().key().toString(),
+                        "",
+                        offers.size() + " offered",
+                        "as much at the receptor at " + Figures.plain(row.reference())
+                                + " cm, for people to weigh, not an order: "
+                                + offers.stream().map(Offer::text).collect(Collectors.joining("; "))));
+    }
+}
