@@ -9,11 +9,9 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import wallchart.chart.ExaminationKey;
-import wallchart.chart.Finding.Severity;
 import wallchart.chart.Row;
 import wallchart.equipment.Room;
 import wallchart.grading.ExaminationPhysics.Reference;
-import wallchart.grading.PhysicsFinding.Kind;
 import wallchart.physics.ReceptorResponse;
 import wallchart.technique.Arrangement;
 import wallchart.technique.ReferenceLevel;
@@ -52,15 +50,21 @@ final class ExaminationCheck {
     ExaminationPhysics check(PhysicsLimits limits, Optional<ReferenceLevel> level, boolean withGrades) {
         var middle = findReference();
         var found = rows.stream().map(row -> physics(row, middle, withGrades)).toList();
-        var offers = middle.map(new Offers(beams)::of).orElse(List.of());
         return new ExaminationPhysics(
                 examination,
                 middle.map(row -> new Reference(row.row().key(), row.reference())),
                 quantity,
                 comparedAs(),
                 found,
-                offers,
-                findings(found, middle, offers, limits, level));
+                withGrades ? middle.map(row -> offers(row.row())).orElse(List.of()) : List.of(),
+                findings(found, middle, limits, level));
+    }
+
+    private List<Offer> offers(Row row) {
+        return Optional.ofNullable(placed.get(row))
+                .filter(place -> place.findObjection(place.reference()).isEmpty())
+                .map(new Offers(beams)::of)
+                .orElse(List.of());
     }
 
     /** The predicted row whose reference thickness lies nearest the middle of what the examination covers; of two, the thinner. */
@@ -114,32 +118,13 @@ final class ExaminationCheck {
     }
 
     private List<PhysicsFinding> findings(
-            List<RowPhysics> found,
-            Optional<PlacedRow> middle,
-            List<Offer> offers,
-            PhysicsLimits limits,
-            Optional<ReferenceLevel> level) {
+            List<RowPhysics> found, Optional<PlacedRow> middle, PhysicsLimits limits, Optional<ReferenceLevel> level) {
         var findings = new ArrayList<PhysicsFinding>();
         new EdgeJumps(limits).find(found).ifPresent(findings::add);
         new BandSlopes(limits).find(found).ifPresent(findings::add);
         var standing = middle.flatMap(row ->
                 found.stream().filter(physics -> physics.row() == row.row()).findFirst());
-        level.ifPresent(of -> findings.addAll(new LevelFindings(of).of(found, standing)));
-        middle.flatMap(row -> offered(row, offers)).ifPresent(findings::add);
+        level.ifPresent(of -> findings.addAll(new LevelFindings(of, this::offers).of(found, standing)));
         return findings;
-    }
-
-    private static Optional<PhysicsFinding> offered(PlacedRow row, List<Offer> offers) {
-        return offers.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new PhysicsFinding(
-                        Kind.OFFER,
-                        Severity.NOTE,
-                        row.row().key().toString(),
-                        "",
-                        offers.size() + " offered",
-                        "as much at the receptor at " + Figures.plain(row.reference())
-                                + " cm, for people to weigh, not an order: "
-                                + offers.stream().map(Offer::text).collect(Collectors.joining("; "))));
     }
 }

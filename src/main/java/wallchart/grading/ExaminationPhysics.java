@@ -14,7 +14,7 @@ import wallchart.physics.ReceptorResponse;
  * @param quantity what counts as receptor exposure
  * @param comparedAs the same in words, with the target exposure indices where they differ
  * @param rows by ascending band
- * @param offers what would cost less at the reference
+ * @param offers what would give the receptor as much at the reference for less kerma at the skin; none where grades were not asked for
  * @param findings at most one of each kind, the most pressing first
  */
 public record ExaminationPhysics(

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import wallchart.chart.Finding.Severity;
+import wallchart.chart.Row;
 import wallchart.grading.PhysicsFinding.Kind;
 import wallchart.quantity.Decimals;
 import wallchart.technique.ReferenceLevel;
@@ -26,9 +28,12 @@ final class LevelFindings {
     private static final double PERCENT = 100;
 
     private final ReferenceLevel level;
+    private final Function<Row, List<Offer>> offers;
 
-    LevelFindings(ReferenceLevel level) {
+    /** @param offers what would cost a row less */
+    LevelFindings(ReferenceLevel level, Function<Row, List<Offer>> offers) {
         this.level = level;
+        this.offers = offers;
     }
 
     private record Over(RowPhysics row, EntranceKerma kerma, double milliGy) {
@@ -96,8 +101,14 @@ final class LevelFindings {
                         + "), over the site's reference level of " + levelWords()
                         + (within ? ", though not by more than the uncertainty" : "")
                         + Figures.others(over, Over::figure)
-                        + ": a level is for patients of usual size and no limit for one; if this band is theirs, look for a"
-                        + " setting that costs less");
+                        + ": a level is for patients of usual size and no limit for one" + offered(first));
+    }
+
+    private String offered(Over over) {
+        var less = offers.apply(over.row().row()).stream().map(Offer::text).toList();
+        return less.isEmpty()
+                ? ""
+                : "; as much at the receptor, for people to weigh and not an order: " + String.join("; ", less);
     }
 
     private PhysicsFinding backup(List<Over> over) {

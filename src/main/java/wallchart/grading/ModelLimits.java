@@ -15,6 +15,7 @@ final class ModelLimits {
             "Grids are aligned and without covers; the nearest of 6:1, 8:1, 10:1 and 12:1 stands in for another ratio.",
             "A caesium iodide panel is a layer of 0.20 g/cm2; of any other receptor the air kerma that reaches it is predicted.",
             "Differences of less than 5 % cannot be told from none.",
+            "What is offered for less kerma is for people to weigh, never an order: contrast and scatter are not predicted.",
             "Named adjustments are left out. AEC rows are not predicted, since the AEC ends the exposure.");
 
     private ModelLimits() {}

@@ -21,8 +21,7 @@ public record PhysicsFinding(Kind kind, Severity severity, String row, String fi
         SLOPE,
         OVER_LEVEL,
         DOUBTFUL_LEVEL,
-        BACKUP_OVER_LEVEL,
-        OFFER
+        BACKUP_OVER_LEVEL
     }
 
     public PhysicsFinding {
