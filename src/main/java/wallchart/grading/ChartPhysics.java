@@ -3,11 +3,7 @@ package wallchart.grading;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ExaminationKey;
 import wallchart.chart.Row;
@@ -15,6 +11,7 @@ import wallchart.equipment.Room;
 import wallchart.physics.BeamPhysics;
 import wallchart.technique.ExposureModel;
 import wallchart.technique.ReferenceLevel;
+import wallchart.technique.RowDoses;
 
 /**
  * Holds charts against beam physics. Pure and thread-safe; one instance serves every room.
@@ -25,21 +22,18 @@ import wallchart.technique.ReferenceLevel;
 public final class ChartPhysics {
 
     private final ExposureModel model;
-    private final Map<String, ReferenceLevel> levels;
+    private final RowDoses doses;
     private final PhysicsLimits limits;
 
     /**
      * With the beam model that the answers use.
      *
-     * @param levels the site's reference levels, at most one for each body part, projection and patient group
+     * @param levels the site's reference levels
      */
     public ChartPhysics(BeamPhysics physics, List<ReferenceLevel> levels, PhysicsLimits limits) {
         this.model = new ExposureModel(physics);
         this.limits = limits;
-        this.levels = levels.stream()
-                .collect(Collectors.toUnmodifiableMap(
-                        level -> name(level.bodyPart(), level.projection(), level.patientGroup()),
-                        Function.identity()));
+        this.doses = new RowDoses(model, levels);
     }
 
     /** The site's limits. */
@@ -84,15 +78,7 @@ public final class ChartPhysics {
         var beams = new Beams(model);
         var found = new ArrayList<ExaminationPhysics>();
         byExamination.forEach((key, rows) ->
-                found.add(new ExaminationCheck(key, rows, room, beams).check(limits, findLevel(key), withGrades)));
+                found.add(new ExaminationCheck(key, rows, room, beams, doses).check(limits, withGrades)));
         return found;
-    }
-
-    private Optional<ReferenceLevel> findLevel(ExaminationKey key) {
-        return Optional.ofNullable(levels.get(name(key.bodyPart(), key.projection(), key.patientGroup())));
-    }
-
-    private static String name(String bodyPart, String projection, String patientGroup) {
-        return bodyPart + "/" + projection + "/" + patientGroup;
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wallchart.chart.ExaminationKey;
 import wallchart.chart.Row;
 import wallchart.equipment.Room;
@@ -15,6 +16,7 @@ import wallchart.grading.ExaminationPhysics.Reference;
 import wallchart.physics.ReceptorResponse;
 import wallchart.technique.Arrangement;
 import wallchart.technique.ReferenceLevel;
+import wallchart.technique.RowDoses;
 
 /** Holds the rows of one examination against beam physics. For one thread and one check. */
 final class ExaminationCheck {
@@ -27,9 +29,11 @@ final class ExaminationCheck {
     private final Map<Row, PlacedRow> placed = new IdentityHashMap<>();
     private final ReceptorResponse quantity;
     private final Beams beams;
+    private final RowDoses doses;
 
-    ExaminationCheck(ExaminationKey examination, List<Row> unordered, Room room, Beams beams) {
+    ExaminationCheck(ExaminationKey examination, List<Row> unordered, Room room, Beams beams, RowDoses doses) {
         this.examination = examination;
+        this.doses = doses;
         this.beams = beams;
         this.rows = unordered.stream()
                 .sorted(Comparator.comparing(row -> row.key().band().from()))
@@ -47,7 +51,7 @@ final class ExaminationCheck {
         return kinds.size() == 1 ? kinds.iterator().next() : ReceptorResponse.AIR_KERMA;
     }
 
-    ExaminationPhysics check(PhysicsLimits limits, Optional<ReferenceLevel> level, boolean withGrades) {
+    ExaminationPhysics check(PhysicsLimits limits, boolean withGrades) {
         var middle = findReference();
         var found = rows.stream().map(row -> physics(row, middle, withGrades)).toList();
         return new ExaminationPhysics(
@@ -57,7 +61,7 @@ final class ExaminationCheck {
                 comparedAs(),
                 found,
                 withGrades ? middle.map(row -> offers(row.row())).orElse(List.of()) : List.of(),
-                findings(found, middle, limits, level));
+                findings(found, middle, limits));
     }
 
     private List<Offer> offers(Row row) {
@@ -82,19 +86,19 @@ final class ExaminationCheck {
 
     private RowPhysics physics(Row row, Optional<PlacedRow> middle, boolean withGrades) {
         var how = Optional.ofNullable(arrangements.get(row));
-        var kerma = how.flatMap(arrangement -> new Kermas(beams.model()).find(row, arrangement));
+        var dose = how.flatMap(arrangement -> doses.find(row, arrangement));
         var place = placed.get(row);
         if (place == null) {
             var reason = PlacedRow.isAutomatic(row) ? AEC : "the room does not have all that the row names";
-            return new RowPhysics(row, List.of(), RowCurve.nothing(row.key().band(), reason), kerma, List.of());
+            return new RowPhysics(row, List.of(), RowCurve.nothing(row.key().band(), reason), dose, List.of());
         }
         var grades = withGrades ? RuleGrades.of(place, beams) : List.<Grade>of();
         if (middle.isEmpty()) {
             var reason = place.findObjection(place.reference()).orElseThrow();
-            return new RowPhysics(row, List.of(), RowCurve.nothing(row.key().band(), reason), kerma, grades);
+            return new RowPhysics(row, List.of(), RowCurve.nothing(row.key().band(), reason), dose, grades);
         }
         var curve = RowCurve.of(place, exposureAtReference(middle.get()));
-        return new RowPhysics(row, curve.points(), curve.gaps(), kerma, grades);
+        return new RowPhysics(row, curve.points(), curve.gaps(), dose, grades);
     }
 
     private static double exposureAtReference(PlacedRow middle) {
@@ -117,14 +121,26 @@ final class ExaminationCheck {
                         + targets.stream().map(String::valueOf).collect(Collectors.joining(", ")) + ")";
     }
 
-    private List<PhysicsFinding> findings(
-            List<RowPhysics> found, Optional<PlacedRow> middle, PhysicsLimits limits, Optional<ReferenceLevel> level) {
+    private List<PhysicsFinding> findings(List<RowPhysics> found, Optional<PlacedRow> middle, PhysicsLimits limits) {
         var findings = new ArrayList<PhysicsFinding>();
         new EdgeJumps(limits).find(found).ifPresent(findings::add);
         new BandSlopes(limits).find(found).ifPresent(findings::add);
         var standing = middle.flatMap(row ->
                 found.stream().filter(physics -> physics.row() == row.row()).findFirst());
-        level.ifPresent(of -> findings.addAll(new LevelFindings(of, this::offers).of(found, standing)));
+        for (var level : levels(found)) {
+            findings.addAll(new LevelFindings(level, this::offers).of(found, standing));
+        }
         return findings;
+    }
+
+    /** The site's levels for the examination, which stand beside the estimate of every row. */
+    private static List<ReferenceLevel> levels(List<RowPhysics> found) {
+        return found.stream()
+                .flatMap(row -> row.dose().stream())
+                .findFirst()
+                .map(dose -> Stream.of(dose.referenceLevel(), dose.areaLevel())
+                        .flatMap(Optional::stream)
+                        .toList())
+                .orElse(List.of());
     }
 }

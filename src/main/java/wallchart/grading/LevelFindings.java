@@ -8,11 +8,12 @@ import java.util.function.Function;
 import wallchart.chart.Finding.Severity;
 import wallchart.chart.Row;
 import wallchart.grading.PhysicsFinding.Kind;
-import wallchart.quantity.Decimals;
+import wallchart.technique.DoseEstimate;
 import wallchart.technique.ReferenceLevel;
 
 /**
- * Entrance kerma beside the site's reference level: rows over it, back-ups over it, and a level that may stand in another unit.
+ * What rows cost at the skin beside one of the site's reference levels: rows over it, back-ups over it, and a level that may stand in
+ * another unit.
  *
  * <p>A level is the 75th percentile over departments for patients of usual size, so a row for thick patients may well lie over it:
  * the finding says for which thickness it is.
@@ -22,27 +23,26 @@ final class LevelFindings {
     /** A row so many times over its level points at the unit of the level: no department is so far off unnoticed. */
     private static final double TOO_FAR_OVER = 10;
 
-    /** A row so many times under its level: levels of old sets are several times over today's practice, thin patients more. */
+    /** A row so many times under its level: levels of old sets are several times over today's practice. */
     private static final double TOO_FAR_UNDER = 20;
 
     private static final double PERCENT = 100;
 
     private final ReferenceLevel level;
+    private final boolean timesArea;
     private final Function<Row, List<Offer>> offers;
 
     /** @param offers what would cost a row less */
     LevelFindings(ReferenceLevel level, Function<Row, List<Offer>> offers) {
         this.level = level;
+        this.timesArea = level.unit().isTimesArea();
         this.offers = offers;
     }
 
-    private record Over(RowPhysics row, EntranceKerma kerma, double milliGy) {
-        String figure() {
-            return Figures.two(milliGy) + " mGy in " + row.row().key().band() + " cm";
-        }
-
+    /** @param share the estimate over the level */
+    private record Cost(Row row, DoseEstimate dose, double share) {
         double thicknessCm() {
-            return row.row().referenceThickness().inCentimetres();
+            return row.referenceThickness().inCentimetres();
         }
     }
 
@@ -53,7 +53,10 @@ final class LevelFindings {
         if (!over.isEmpty()) {
             found.add(manual(over));
         }
-        middle.flatMap(this::estimate).filter(this::isDoubtful).map(this::doubt).ifPresent(found::add);
+        middle.flatMap(this::cost)
+                .filter(LevelFindings::isDoubtful)
+                .map(this::doubt)
+                .ifPresent(found::add);
         var backups = over(rows, true);
         if (!backups.isEmpty()) {
             found.add(backup(backups));
@@ -61,95 +64,99 @@ final class LevelFindings {
         return found;
     }
 
-    private List<Over> over(List<RowPhysics> rows, boolean upperBound) {
+    /** By ascending thickness. */
+    private List<Cost> over(List<RowPhysics> rows, boolean upperBound) {
         return rows.stream()
-                .map(this::estimate)
+                .map(this::cost)
                 .flatMap(Optional::stream)
-                .filter(over -> over.kerma().upperBound() == upperBound)
-                .filter(over -> Figures.shown(over.milliGy()) > milliGy())
-                .sorted(Comparator.comparingDouble(Over::thicknessCm))
+                .filter(cost -> cost.dose().upperBound() == upperBound)
+                .filter(cost -> Figures.shown(cost.share() * value()) > value())
+                .sorted(Comparator.comparingDouble(Cost::thicknessCm))
                 .toList();
     }
 
-    private Optional<Over> estimate(RowPhysics row) {
-        return row.kerma()
-                .map(kerma -> new Over(row, kerma, kerma.in(level.quantity()).inMilligrays()));
+    private Optional<Cost> cost(RowPhysics row) {
+        return row.dose().map(dose -> new Cost(row.row(), dose, level.share(dose)));
     }
 
-    private double milliGy() {
-        return level.milliGy().doubleValue();
+    private static boolean isDoubtful(Cost cost) {
+        return !cost.dose().upperBound() && (cost.share() > TOO_FAR_OVER || cost.share() < 1 / TOO_FAR_UNDER);
     }
 
-    private boolean isDoubtful(Over estimate) {
-        double times = estimate.milliGy() / milliGy();
-        return !estimate.kerma().upperBound() && (times > TOO_FAR_OVER || times < 1 / TOO_FAR_UNDER);
-    }
-
-    private PhysicsFinding manual(List<Over> over) {
+    private PhysicsFinding manual(List<Cost> over) {
         var first = over.get(0);
-        boolean within = first.milliGy() * (1 - first.kerma().uncertaintyPercent() / PERCENT) <= milliGy();
+        int uncertainty = first.dose().uncertaintyPercent();
+        boolean within = first.share() * (1 - uncertainty / PERCENT) <= 1;
         return finding(
-                Kind.OVER_LEVEL,
+                timesArea ? Kind.OVER_AREA_LEVEL : Kind.OVER_KERMA_LEVEL,
                 Severity.CAUTION,
                 first,
                 "mAs",
-                setting(first) + " brings about " + Figures.two(first.milliGy()) + " mGy at "
-                        + Figures.plain(first.thicknessCm()) + " cm ("
-                        + level.quantity().words() + ", within "
-                        + first.kerma().uncertaintyPercent() + " %, output "
-                        + first.kerma().outputSource()
+                first.row().setting().kV() + " with " + first.dose().forMAs() + " costs about " + estimated(first)
+                        + " at " + Figures.plain(first.thicknessCm()) + " cm (" + quantity() + ", within "
+                        + uncertainty + " %, output " + first.dose().outputSource()
                         + "), over the site's reference level of " + levelWords()
                         + (within ? ", though not by more than the uncertainty" : "")
-                        + Figures.others(over, Over::figure)
+                        + Figures.others(over, this::figure)
                         + ": a level is for patients of usual size and no limit for one" + offered(first));
     }
 
-    private String offered(Over over) {
-        var less = offers.apply(over.row().row()).stream().map(Offer::text).toList();
+    private String offered(Cost cost) {
+        var less = offers.apply(cost.row()).stream().map(Offer::text).toList();
         return less.isEmpty()
                 ? ""
                 : "; as much at the receptor, for people to weigh and not an order: " + String.join("; ", less);
     }
 
-    private PhysicsFinding backup(List<Over> over) {
+    private PhysicsFinding backup(List<Cost> over) {
         var first = over.get(0);
         return finding(
-                Kind.BACKUP_OVER_LEVEL,
+                timesArea ? Kind.BACKUP_OVER_AREA_LEVEL : Kind.BACKUP_OVER_KERMA_LEVEL,
                 Severity.NOTE,
                 first,
                 "backupMAs",
-                "AEC ends the exposure; at the back-up it would be at most " + Figures.two(first.milliGy()) + " mGy at "
-                        + Figures.plain(first.thicknessCm()) + " cm ("
-                        + level.quantity().words()
-                        + "), the site's reference level is " + levelWords() + Figures.others(over, Over::figure)
+                "AEC ends the exposure; at the back-up it would be at most " + estimated(first) + " at "
+                        + Figures.plain(first.thicknessCm()) + " cm (" + quantity()
+                        + "), the site's reference level is " + levelWords() + Figures.others(over, this::figure)
                         + ": an upper bound for a failing AEC, not what patients get");
     }
 
-    private PhysicsFinding doubt(Over estimate) {
-        double times = estimate.milliGy() / milliGy();
+    private PhysicsFinding doubt(Cost cost) {
+        double share = cost.share();
         return finding(
-                Kind.DOUBTFUL_LEVEL,
+                timesArea ? Kind.DOUBTFUL_AREA_LEVEL : Kind.DOUBTFUL_KERMA_LEVEL,
                 Severity.NOTE,
-                estimate,
+                cost,
                 "",
-                "the estimate of " + Figures.two(estimate.milliGy()) + " mGy at "
-                        + Figures.plain(estimate.thicknessCm())
-                        + " cm is "
-                        + (times > 1 ? Figures.two(times) + " times" : "1/" + Figures.two(1 / times) + " of")
+                "the estimate of " + estimated(cost) + " at " + Figures.plain(cost.thicknessCm()) + " cm ("
+                        + quantity() + ") is "
+                        + (share > 1 ? Figures.two(share) + " times" : "a " + Figures.two(1 / share) + "th of")
                         + " the site's reference level of " + levelWords()
-                        + ": check the level's unit and quantity in the site's settings, then the row");
+                        + ": check unit and quantity of the level in the site's settings, then the row");
     }
 
-    private static String setting(Over over) {
-        var setting = over.row().row().setting();
-        return setting.kV() + " with " + setting.control().mAs();
+    /** The estimate in the level's own quantity and unit. */
+    private String estimated(Cost cost) {
+        return Figures.two(cost.share() * value()) + " " + level.unit().written();
+    }
+
+    private double value() {
+        return level.value().doubleValue();
+    }
+
+    private String quantity() {
+        return level.quantity().words();
     }
 
     private String levelWords() {
-        return Decimals.plain(level.milliGy()) + " mGy (" + level.source() + ", " + level.year() + ")";
+        return level.words() + " (" + level.source() + ", " + level.year() + ")";
     }
 
-    private static PhysicsFinding finding(Kind kind, Severity severity, Over over, String field, String reason) {
-        return new PhysicsFinding(kind, severity, over.row().row().key().toString(), field, over.figure(), reason);
+    private String figure(Cost cost) {
+        return estimated(cost) + " in " + cost.row().key().band() + " cm";
+    }
+
+    private PhysicsFinding finding(Kind kind, Severity severity, Cost cost, String field, String reason) {
+        return new PhysicsFinding(kind, severity, cost.row().key().toString(), field, figure(cost), reason);
     }
 }

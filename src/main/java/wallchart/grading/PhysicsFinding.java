@@ -19,9 +19,12 @@ public record PhysicsFinding(Kind kind, Severity severity, String row, String fi
     public enum Kind {
         JUMP,
         SLOPE,
-        OVER_LEVEL,
-        DOUBTFUL_LEVEL,
-        BACKUP_OVER_LEVEL
+        OVER_KERMA_LEVEL,
+        OVER_AREA_LEVEL,
+        DOUBTFUL_KERMA_LEVEL,
+        DOUBTFUL_AREA_LEVEL,
+        BACKUP_OVER_KERMA_LEVEL,
+        BACKUP_OVER_AREA_LEVEL
     }
 
     public PhysicsFinding {
