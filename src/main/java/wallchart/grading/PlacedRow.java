@@ -13,6 +13,11 @@ import wallchart.technique.Working;
 /** One manual row in its room, with the beam it is exposed in and what its rules make of a thickness. For one thread. */
 final class PlacedRow {
 
+    /** No console comes near either; beyond them a rate was miswritten. */
+    private static final double LEAST_MAS = 1e-3;
+
+    private static final double MOST_MAS = 1e5;
+
     private final Row row;
     private final Arrangement how;
     private final ArrangedBeam beam;
@@ -72,22 +77,30 @@ final class PlacedRow {
 
     /** The sentence that says why nothing is predicted at that thickness; empty where something is. */
     Optional<String> findObjection(double thicknessCentimetres) {
-        var wanted = findWantedObjection(thicknessCentimetres);
-        return wanted.isPresent()
-                ? wanted
-                : beam.findObjection(course.at(thicknessCentimetres).kV(), thicknessCentimetres);
+        return findOwnObjection(thicknessCentimetres)
+                .or(() -> beyondConsoles(course.byThickness(thicknessCentimetres)))
+                .or(() -> beyondConsoles(course.at(thicknessCentimetres)))
+                .or(() -> beam.findObjection(course.at(thicknessCentimetres).kV(), thicknessCentimetres));
     }
 
-    /** The row's own kV must be within the model: the attenuation method works there. */
-    private Optional<String> findWantedObjection(double thicknessCentimetres) {
-        var objection = beam.findObjection(kV(), reference()).or(() -> beam.findObjection(kV(), thicknessCentimetres));
-        if (objection.isPresent()) {
-            return objection;
-        }
-        double wanted = course.byThickness(thicknessCentimetres).kV();
-        return wanted > 0
+    /** The same for what the thickness method sets by itself, whatever limits the row and the console have. */
+    Optional<String> findMethodObjection(double thicknessCentimetres) {
+        return findOwnObjection(thicknessCentimetres)
+                .or(() -> beyondConsoles(course.byThickness(thicknessCentimetres)))
+                .or(() -> beam.findObjection(
+                        course.byThickness(thicknessCentimetres).kV(), thicknessCentimetres));
+    }
+
+    /** With the row's own kV the model must reach the reference thickness, and the thickness asked. */
+    private Optional<String> findOwnObjection(double thicknessCentimetres) {
+        return beam.findObjection(kV(), reference()).or(() -> beam.findObjection(kV(), thicknessCentimetres));
+    }
+
+    private static Optional<String> beyondConsoles(Working set) {
+        boolean settable = set.kV() > 0 && set.mAs() > LEAST_MAS && set.mAs() < MOST_MAS;
+        return settable
                 ? Optional.empty()
-                : Optional.of("the thickness method arrives at " + Figures.two(wanted) + " kV");
+                : Optional.of("the thickness method arrives at a kV or mAs that no console has");
     }
 
     /** Signal at the receptor over the row's target exposure index, with that setting behind that thickness. */

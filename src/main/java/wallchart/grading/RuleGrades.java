@@ -56,7 +56,7 @@ final class RuleGrades {
         var ends = Stream.of(
                         row.row().key().band().from(), row.row().key().band().to())
                 .mapToDouble(end -> end.inCentimetres())
-                .filter(end -> end != reference && isReached(end))
+                .filter(end -> end != reference && row.findMethodObjection(end).isEmpty())
                 .boxed()
                 .toList();
         if (ends.isEmpty()) {
@@ -91,12 +91,6 @@ final class RuleGrades {
                         + (method instanceof ThicknessMethod.Fixed
                                 ? ", the row keeps the same technique"
                                 : ", which the row follows"));
-    }
-
-    private boolean isReached(double thickness) {
-        return row.beam()
-                .findObjection(row.course().byThickness(thickness).kV(), thickness)
-                .isEmpty();
     }
 
     /** Receptor exposure there over that at the reference, by the thickness rule alone. */

@@ -4,6 +4,7 @@ import java.time.Clock;
 import wallchart.audit.AuditTrail;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
+import wallchart.grading.ChartPhysics;
 import wallchart.people.People;
 import wallchart.signoff.SignoffDesk;
 import wallchart.technique.TechniqueRules;
@@ -14,6 +15,7 @@ public record Services(
         Charts charts,
         People people,
         TechniqueRules rules,
+        ChartPhysics physics,
         SignoffDesk desk,
         AuditTrail audit,
         Clock clock) {}
