@@ -1,6 +1,10 @@
 package wallchart.grading;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.function.Predicate;
@@ -21,9 +25,12 @@ import wallchart.technique.RowDoses;
  */
 public final class ChartPhysics {
 
+    private static final int DIGEST_BYTES = 12;
+
     private final ExposureModel model;
     private final RowDoses doses;
     private final PhysicsLimits limits;
+    private final String settingsDigest;
 
     /**
      * With the beam model that the answers use.
@@ -34,11 +41,21 @@ public final class ChartPhysics {
         this.model = new ExposureModel(physics);
         this.limits = limits;
         this.doses = new RowDoses(model, levels);
+        this.settingsDigest = digest(limits + " " + levels);
     }
 
-    /** The site's limits. */
-    public PhysicsLimits limits() {
-        return limits;
+    /** Begins the digest of all that the site has set: another one may say something else of the same chart and equipment. */
+    public String settingsDigest() {
+        return settingsDigest;
+    }
+
+    private static String digest(String text) {
+        try {
+            var digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(digest, 0, DIGEST_BYTES);
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java has SHA-256", impossible);
+        }
     }
 
     /** Everything about a whole chart in that room. */
