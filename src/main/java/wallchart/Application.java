@@ -9,6 +9,7 @@ import wallchart.audit.Checkpoints;
 import wallchart.audit.LedgerKeeper;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
+import wallchart.grading.ChartPhysics;
 import wallchart.people.People;
 import wallchart.people.SignInSettings;
 import wallchart.physics.BeamPhysics;
@@ -60,11 +61,12 @@ public final class Application implements AutoCloseable {
             var charts = new Charts(database, rooms, settings.chartRules());
             var people = people(settings, database);
             var technique = new TechniqueRules(physics.join(), settings.referenceLevels());
-            var desk = desk(settings, database, rooms, charts, physics.join());
+            var grading = new ChartPhysics(physics.join(), settings.referenceLevels(), settings.physicsLimits());
+            var desk = desk(settings, database, rooms, charts, physics.join(), grading);
             var checkpoints = new Checkpoints(ledgerFolder);
             var audit = new AuditTrail(database, checkpoints, LedgerRecords.all());
             var upkeep = new EquipmentDesk(rooms, charts, physics.join(), database.clock());
-            var services = new Services(rooms, charts, people, technique, desk, upkeep, audit, clock);
+            var services = new Services(rooms, charts, people, technique, grading, desk, upkeep, audit, clock);
             var server = WebServer.start(webSettings(settings), services);
             return new Application(database, LedgerKeeper.start(database, checkpoints), server);
         } catch (RuntimeException failed) {
@@ -84,13 +86,20 @@ public final class Application implements AutoCloseable {
                         standard.window()));
     }
 
-    static SignoffDesk desk(Settings settings, Database database, Rooms rooms, Charts charts, BeamPhysics physics) {
+    static SignoffDesk desk(
+            Settings settings,
+            Database database,
+            Rooms rooms,
+            Charts charts,
+            BeamPhysics physics,
+            ChartPhysics grading) {
         return new SignoffDesk(
                 database,
                 rooms,
                 charts,
                 settings.chartRules(),
                 new ImpactCalculation(physics, settings.reviewLimits()),
+                grading,
                 Period.ofMonths(settings.chart().reviewAfterMonths()));
     }
 

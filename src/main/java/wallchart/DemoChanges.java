@@ -97,7 +97,7 @@ final class DemoChanges {
         private Outcome signed(SignoffDesk at, Clock then, Actor by, StepPart step) {
             var from = Optional.ofNullable(step.inForceInDays())
                     .map(days -> then.instant().plus(Duration.ofDays(days)));
-            var impact = at.assessment(change.id()).orElseThrow().impact().digest();
+            var impact = at.impact(change.id()).orElseThrow().digest();
             return at.sign(by, change.id(), revision(), step.words(), from, impact, Optional.empty());
         }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import wallchart.Refusals.Refused;
+import wallchart.grading.ChartPhysics;
 import wallchart.people.People;
 import wallchart.people.Person;
 import wallchart.people.Registration;
@@ -62,7 +63,8 @@ final class DemoDepartment {
                 site.referenceLevels(),
                 site.session(),
                 site.ledger(),
-                site.reviewLimits());
+                site.reviewLimits(),
+                site.physicsLimits());
     }
 
     Settings settings() {
@@ -112,7 +114,8 @@ final class DemoDepartment {
             var byName = addPeople(Application.people(settings, database.at(before)), files.people());
             var loader = new DepartmentLoader(database, settings.chartRules(), line -> {});
             var rooms = reading.join();
-            var desk = Application.desk(settings, database, loader.rooms(), loader.charts(), physics.join());
+            var grading = new ChartPhysics(physics.join(), settings.referenceLevels(), settings.physicsLimits());
+            var desk = Application.desk(settings, database, loader.rooms(), loader.charts(), physics.join(), grading);
             new DemoHistory(now, loader, byName)
                     .with(rooms)
                     .with(new DemoChanges(desk, files.changes()))

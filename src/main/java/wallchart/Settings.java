@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import wallchart.chart.ChartRules;
 import wallchart.chart.PatientGroup;
 import wallchart.chart.RequiredFields;
+import wallchart.grading.PhysicsLimits;
 import wallchart.signoff.ReviewLimits;
 import wallchart.technique.ReferenceLevel;
 
@@ -28,7 +29,8 @@ public record Settings(
         List<ReferenceLevel> referenceLevels,
         SessionPart session,
         LedgerPart ledger,
-        ReviewLimits reviewLimits) {
+        ReviewLimits reviewLimits,
+        PhysicsLimits physicsLimits) {
 
     private static final int HIGHEST_PORT = 65_535;
 
@@ -179,6 +181,7 @@ public record Settings(
                 List.of(),
                 new SessionPart(Duration.ofMinutes(15), Duration.ofHours(12)),
                 new LedgerPart(Optional.empty()),
-                ReviewLimits.DEFAULTS);
+                ReviewLimits.DEFAULTS,
+                PhysicsLimits.DEFAULTS);
     }
 }

@@ -13,7 +13,8 @@ record SettingsDocument(
         List<LevelPart> referenceLevels,
         SessionPart session,
         LedgerPart ledger,
-        ReviewPart review) {
+        ReviewPart review,
+        PhysicsPart physics) {
 
     record ServerPart(String host, Integer port, Boolean secureCookies) {}
 
@@ -40,4 +41,6 @@ record SettingsDocument(
     record LedgerPart(String folder) {}
 
     record ReviewPart(BigDecimal maxExposureShiftDb, Integer maxKermaRisePercent) {}
+
+    record PhysicsPart(BigDecimal maxJumpDb, BigDecimal maxSlopeDbPerCm) {}
 }

@@ -14,6 +14,7 @@ import wallchart.chart.PatientGroup;
 import wallchart.chart.RequiredFields;
 import wallchart.document.DocumentReading;
 import wallchart.document.Documents;
+import wallchart.grading.PhysicsLimits;
 import wallchart.signoff.ReviewLimits;
 import wallchart.technique.LevelUnit;
 import wallchart.technique.ReferenceLevel;
@@ -53,7 +54,8 @@ final class SettingsFile {
                         levels(document.referenceLevels()),
                         at("session", () -> session(document.session())),
                         ledger(document.ledger()),
-                        at("review", () -> review(document.review()))));
+                        at("review", () -> review(document.review())),
+                        at("physics", () -> physics(document.physics()))));
     }
 
     private <T> T at(String key, Supplier<T> making) {
@@ -139,6 +141,19 @@ final class SettingsFile {
                                 ? standard.maxExposureShiftDb()
                                 : part.maxExposureShiftDb().doubleValue(),
                         or(part.maxKermaRisePercent(), standard.maxKermaRisePercent()));
+    }
+
+    private PhysicsLimits physics(SettingsDocument.PhysicsPart part) {
+        var standard = defaults.physicsLimits();
+        return part == null
+                ? standard
+                : new PhysicsLimits(
+                        part.maxJumpDb() == null
+                                ? standard.maxJumpDb()
+                                : part.maxJumpDb().doubleValue(),
+                        part.maxSlopeDbPerCm() == null
+                                ? standard.maxSlopeDbPerCm()
+                                : part.maxSlopeDbPerCm().doubleValue());
     }
 
     private List<PatientGroup> groups(List<GroupPart> parts) {

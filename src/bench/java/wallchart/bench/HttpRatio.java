@@ -61,7 +61,8 @@ final class HttpRatio {
                 standard.referenceLevels(),
                 standard.session(),
                 standard.ledger(),
-                standard.reviewLimits());
+                standard.reviewLimits(),
+                standard.physicsLimits());
         try (var application = Application.start(
                 settings, database, java.nio.file.Files.createTempDirectory("ledger"), Clock.systemUTC())) {
             return compare(application.port(), rooms, tokens);

@@ -33,12 +33,12 @@ final class Proposals {
         this.impacts = impacts;
     }
 
-    /** A proposal with what is said about it. */
+    /** A proposal with what is said about it, but for beam physics, which keeps no step from being taken. */
     Assessment assess(ReadTx tx, Change change) {
         var proposal = of(tx, change);
         var room = room(tx, change);
         var impact = impacts.of(room, proposal.before(), proposal.after()).onVersion(proposal.onVersion());
-        return new Assessment(proposal, findings(tx, proposal, room), impact);
+        return new Assessment(proposal, room, findings(tx, proposal, room), impact);
     }
 
     Proposal of(ReadTx tx, Change change) {

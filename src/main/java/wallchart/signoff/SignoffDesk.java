@@ -12,6 +12,7 @@ import wallchart.chart.ChartRules;
 import wallchart.chart.Charts;
 import wallchart.chart.RowKey;
 import wallchart.equipment.Rooms;
+import wallchart.grading.ChartPhysics;
 import wallchart.store.Actor;
 import wallchart.store.Database;
 
@@ -25,6 +26,7 @@ public final class SignoffDesk {
     private final Rooms rooms;
     private final Charts charts;
     private final Proposals proposals;
+    private final ChartPhysics physics;
     private final Period reviewAfter;
     private final Openings openings;
     private final Editing editing;
@@ -44,11 +46,19 @@ public final class SignoffDesk {
             Charts charts,
             ChartRules rules,
             ImpactCalculation impacts,
+            ChartPhysics physics,
             Period reviewAfter) {
-        this(database, rooms, charts, new Proposals(rooms, charts, rules, impacts), reviewAfter);
+        this(database, rooms, charts, new Proposals(rooms, charts, rules, impacts), physics, reviewAfter);
     }
 
-    private SignoffDesk(Database database, Rooms rooms, Charts charts, Proposals proposals, Period reviewAfter) {
+    private SignoffDesk(
+            Database database,
+            Rooms rooms,
+            Charts charts,
+            Proposals proposals,
+            ChartPhysics physics,
+            Period reviewAfter) {
+        this.physics = physics;
         this.steps = new Steps(database, charts);
         this.database = database;
         this.rooms = rooms;
@@ -68,7 +78,7 @@ public final class SignoffDesk {
 
     /** The same desk at the instants of another clock: for a history that is told afterwards. */
     public SignoffDesk at(Clock other) {
-        return new SignoffDesk(database.at(other), rooms, charts, proposals, reviewAfter);
+        return new SignoffDesk(database.at(other), rooms, charts, proposals, physics, reviewAfter);
     }
 
     /**
@@ -113,9 +123,16 @@ public final class SignoffDesk {
         return database.read(tx -> changes.find(tx, id).map(change -> proposals.of(tx, change)));
     }
 
-    /** The same with findings and impact. */
+    /** The same with findings and impact; beam physics is worked out when nothing waits for the transaction any more. */
     public Optional<Assessment> assessment(long id) {
-        return database.read(tx -> changes.find(tx, id).map(change -> proposals.assess(tx, change)));
+        return database.read(tx -> changes.find(tx, id).map(change -> proposals.assess(tx, change)))
+                .map(assessed -> assessed.with(physics));
+    }
+
+    /** The impact alone. */
+    public Optional<Impact> impact(long id) {
+        return database.read(tx ->
+                changes.find(tx, id).map(change -> proposals.assess(tx, change).impact()));
     }
 
     /** Gives the change another title and reason, as after it was returned for them. */

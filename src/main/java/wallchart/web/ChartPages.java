@@ -71,6 +71,11 @@ final class ChartPages {
     }
 
     private ChartVersion version(String room, int number) {
+        return version(services, room, number);
+    }
+
+    /** The version, or the end of the request. */
+    static ChartVersion version(Services services, String room, int number) {
         return services.charts()
                 .version(room, number)
                 .orElseThrow(() -> new RequestRefused(

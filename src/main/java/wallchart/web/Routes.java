@@ -72,6 +72,7 @@ final class Routes {
         get("/api/v1/charts/{room}/versions", pages.charts()::versions, PEOPLE);
         get("/api/v1/charts/{room}/versions/{number}", pages.charts()::version, PEOPLE);
         get("/api/v1/charts/{room}/versions/{number}/rows", pages.charts()::rows, PEOPLE);
+        get("/api/v1/charts/{room}/versions/{number}/physics", pages.chartPhysics()::physics, PEOPLE);
         get("/api/v1/charts/{room}/compare", pages.charts()::compare, PEOPLE);
 
         declareEquipment(pages);

@@ -4,6 +4,7 @@ import java.time.Clock;
 import wallchart.audit.AuditTrail;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
+import wallchart.grading.ChartPhysics;
 import wallchart.people.People;
 import wallchart.signoff.SignoffDesk;
 import wallchart.technique.TechniqueRules;
@@ -15,6 +16,7 @@ public record Services(
         Charts charts,
         People people,
         TechniqueRules rules,
+        ChartPhysics physics,
         SignoffDesk desk,
         EquipmentDesk upkeep,
         AuditTrail audit,

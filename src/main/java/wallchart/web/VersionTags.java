@@ -2,6 +2,7 @@ package wallchart.web;
 
 import java.util.List;
 import wallchart.chart.VersionHead;
+import wallchart.equipment.RoomRevision;
 
 /** Entity tags of what never changes: the number of a version and the beginning of its digest. */
 final class VersionTags {
@@ -12,9 +13,16 @@ final class VersionTags {
     private VersionTags() {}
 
     static String of(VersionHead head) {
-        var digest = head.digest();
+        return of(head.number(), head.digest());
+    }
+
+    static String of(RoomRevision equipment) {
+        return of(equipment.number(), equipment.digest());
+    }
+
+    private static String of(int number, String digest) {
         var hex = digest.substring(digest.indexOf(':') + 1);
-        return head.number() + "-" + hex.substring(0, Math.min(DIGITS, hex.length()));
+        return number + "-" + hex.substring(0, Math.min(DIGITS, hex.length()));
     }
 
     static String of(VersionHead from, VersionHead to) {

@@ -15,6 +15,8 @@ import wallchart.chart.Charts;
 import wallchart.chart.Row;
 import wallchart.chart.RowFields;
 import wallchart.equipment.Rooms;
+import wallchart.grading.ChartPhysics;
+import wallchart.grading.PhysicsLimits;
 import wallchart.people.People;
 import wallchart.people.Role;
 import wallchart.physics.BeamPhysics;
@@ -31,7 +33,9 @@ import wallchart.store.Database;
 /** Changes of the invented department, opened, edited and decided by lot. */
 final class VariedChanges {
 
-    private static final ImpactCalculation IMPACTS = new ImpactCalculation(BeamPhysics.load(), ReviewLimits.DEFAULTS);
+    private static final BeamPhysics PHYSICS = BeamPhysics.load();
+    private static final ImpactCalculation IMPACTS = new ImpactCalculation(PHYSICS, ReviewLimits.DEFAULTS);
+    private static final ChartPhysics GRADING = new ChartPhysics(PHYSICS, List.of(), PhysicsLimits.DEFAULTS);
     private static final String WORDS = "as was agreed in the department";
 
     private final Random random;
@@ -45,7 +49,8 @@ final class VariedChanges {
     VariedChanges(Database database, Rooms rooms, Charts charts, People people, Random random) {
         this.random = random;
         this.charts = charts;
-        this.desk = new SignoffDesk(database, rooms, charts, ChartRules.adultsOnly(), IMPACTS, Period.ofYears(1));
+        this.desk =
+                new SignoffDesk(database, rooms, charts, ChartRules.adultsOnly(), IMPACTS, GRADING, Period.ofYears(1));
         this.author = aPerson(people, "author", Role.RADIOGRAPHER).asActor();
         this.deputy = aPerson(people, "deputy", Role.LEAD).asActor();
         this.physicist = aPerson(people, "physicist", Role.PHYSICIST).asActor();

@@ -54,7 +54,13 @@ final class DeskFixtures {
         var chart = aChart().with(row(12, 18)).with(row(18, 24)).with(row(24, 30));
         charts.publish(lead, PublishingFixtures.draft(0, chart.content()));
         desk = new SignoffDesk(
-                database, rooms, charts, ChartRules.adultsOnly(), SignoffFixtures.CALCULATION, Period.ofYears(1));
+                database,
+                rooms,
+                charts,
+                ChartRules.adultsOnly(),
+                SignoffFixtures.CALCULATION,
+                SignoffFixtures.GRADING,
+                Period.ofYears(1));
     }
 
     /** In a database without people and rooms yet. */

@@ -89,6 +89,7 @@ class HaltedSignatureTest {
                 new Charts(database, rooms, rules),
                 rules,
                 SignoffFixtures.CALCULATION,
+                SignoffFixtures.GRADING,
                 Period.ofYears(1));
     }
 

@@ -14,12 +14,18 @@ import wallchart.equipment.EquipmentDocument.GridPart;
 import wallchart.equipment.EquipmentDocument.SupportPart;
 import wallchart.equipment.Room;
 import wallchart.equipment.SupportKind;
+import wallchart.grading.ChartPhysics;
+import wallchart.grading.PhysicsLimits;
 import wallchart.physics.BeamPhysics;
 
 /** Rows, rooms and the impact of a change for the checks of this package. */
 final class SignoffFixtures {
 
-    static final ImpactCalculation CALCULATION = new ImpactCalculation(BeamPhysics.load(), ReviewLimits.DEFAULTS);
+    private static final BeamPhysics PHYSICS = BeamPhysics.load();
+
+    static final ImpactCalculation CALCULATION = new ImpactCalculation(PHYSICS, ReviewLimits.DEFAULTS);
+
+    static final ChartPhysics GRADING = new ChartPhysics(PHYSICS, List.of(), PhysicsLimits.DEFAULTS);
 
     /** The fixtures' room with a grid {@code g10} of factor 5 at every kV and one whose factor rises, usable at the tabletop as well. */
     static final Room ROOM = aRoom().withGrids(List.of(

@@ -25,6 +25,8 @@ import wallchart.equipment.Installation;
 import wallchart.equipment.RoomBuilder;
 import wallchart.equipment.Rooms;
 import wallchart.equipment.SupportKind;
+import wallchart.grading.ChartPhysics;
+import wallchart.grading.PhysicsLimits;
 import wallchart.people.NewPerson;
 import wallchart.people.People;
 import wallchart.people.Registration;
@@ -66,6 +68,9 @@ final class Department {
             1996,
             "IAEA Safety Series 115, Schedule III");
 
+    private static final ChartPhysics GRADING =
+            new ChartPhysics(PHYSICS, List.of(LUMBAR_SPINE), PhysicsLimits.DEFAULTS);
+
     private Department() {}
 
     /** Everything in that database; the clock then stands at the second version's first instant. */
@@ -91,12 +96,14 @@ final class Department {
                 charts,
                 people,
                 new TechniqueRules(PHYSICS, List.of(LUMBAR_SPINE)),
+                GRADING,
                 new SignoffDesk(
                         database,
                         rooms,
                         charts,
                         ChartRules.adultsOnly(),
                         new ImpactCalculation(PHYSICS, ReviewLimits.DEFAULTS),
+                        GRADING,
                         Period.ofYears(1)),
                 new EquipmentDesk(rooms, charts, PHYSICS, clock),
                 new AuditTrail(database, new Checkpoints(ledgerFolder()), records()),

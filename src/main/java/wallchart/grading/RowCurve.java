@@ -1,0 +1,91 @@
+package wallchart.grading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import wallchart.chart.Band;
+import wallchart.quantity.PartThickness;
+import wallchart.technique.ExposureArithmetic;
+
+/**
+ * The receptor exposure along one band: every 0.5 cm, and 0.1 cm inside either end, which is the nearest reading of a caliper to the
+ * edge on this band's side.
+ */
+final class RowCurve {
+
+    private static final int STEP = 50;
+    private static final int CALIPER = 10;
+    private static final double PER_CENTIMETRE = 100;
+
+    private final List<CurvePoint> points = new ArrayList<>();
+    private final List<Unpredicted> gaps = new ArrayList<>();
+
+    private RowCurve() {}
+
+    /** @param reference receptor exposure that is 0 dB */
+    static RowCurve of(PlacedRow row, double reference) {
+        var curve = new RowCurve();
+        for (int hundredths : thicknesses(row.row().key().band())) {
+            curve.add(row, hundredths / PER_CENTIMETRE, reference);
+        }
+        return curve;
+    }
+
+    private void add(PlacedRow row, double thickness, double reference) {
+        var objection = row.findObjection(thickness);
+        if (objection.isPresent()) {
+            missing(thickness, objection);
+            return;
+        }
+        var set = row.course().at(thickness);
+        double decibels = ExposureArithmetic.decibels(row.exposure(set, thickness) / reference);
+        points.add(new CurvePoint(thickness, set.kV(), set.mAs(), decibels));
+    }
+
+    /** A stretch goes on while nothing was predicted in between. */
+    private void missing(double thickness, Optional<String> objection) {
+        boolean first = gaps.isEmpty()
+                || !points.isEmpty()
+                        && points.get(points.size() - 1).thicknessCm()
+                                > gaps.get(gaps.size() - 1).toCm();
+        if (first) {
+            gaps.add(new Unpredicted(thickness, thickness, objection.orElseThrow()));
+        } else {
+            var last = gaps.remove(gaps.size() - 1);
+            gaps.add(new Unpredicted(last.fromCm(), thickness, last.reason()));
+        }
+    }
+
+    List<CurvePoint> points() {
+        return points;
+    }
+
+    List<Unpredicted> gaps() {
+        return gaps;
+    }
+
+    /** The whole band, where nothing of it is predicted. */
+    static List<Unpredicted> nothing(Band band, String reason) {
+        return List.of(new Unpredicted(band.from().inCentimetres(), band.to().inCentimetres(), reason));
+    }
+
+    /** In hundredths of a centimetre, which is how thickness is kept; ascending. */
+    static List<Integer> thicknesses(Band band) {
+        int from = hundredths(band.from());
+        int to = hundredths(band.to());
+        var found = new TreeSet<Integer>();
+        Stream.of(from, from + CALIPER, to - CALIPER)
+                .filter(at -> at >= from && at < to)
+                .forEach(found::add);
+        for (int at = (from / STEP + 1) * STEP; at < to; at += STEP) {
+            found.add(at);
+        }
+        return List.copyOf(found);
+    }
+
+    private static int hundredths(PartThickness thickness) {
+        return thickness.centimetres().movePointRight(2).intValueExact();
+    }
+}
