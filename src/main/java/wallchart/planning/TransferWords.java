@@ -42,7 +42,8 @@ final class TransferWords {
         }
         sentences.add(
                 "A grid that is not named is met by one in focus at the SID, then by the nearest ratio; an SID by the"
-                        + " nearest that the support allows. Grids are modelled aligned, by ratio.");
+                        + " nearest that the support allows. Grids are modelled aligned, by ratio; the signal counts scatter too, so a"
+                        + " weaker grid keeps the exposure and costs contrast.");
         if (hasAutomatic()) {
             sentences.add(
                     "Of AEC rows the back-up is scaled, density is 0; what ends the exposure is the calibration of room "

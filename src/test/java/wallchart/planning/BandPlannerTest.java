@@ -16,6 +16,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import wallchart.Regression;
 import wallchart.chart.RowKey;
 import wallchart.equipment.Chamber;
 import wallchart.planning.BandPlan.Kind;
@@ -106,6 +107,16 @@ class BandPlannerTest {
             assertThat(row.ends().lowerDb().getAsDouble()).isCloseTo(0, within(1e-9));
             assertThat(row.ends().upperDb().getAsDouble()).isCloseTo(0, within(1e-9));
         });
+    }
+
+    /** Water that doubles the mAs at 80 kV behind 3 mm Al and a 10:1 grid, around 20 cm. Figure found earlier: 5 %. */
+    @Regression
+    @Test
+    void at_80_kv_the_mas_doubles_over_the_thickness_found_earlier() {
+        var rows = drawn(plan(aRow().withKV("80"), bands(Kind.FIXED_KV, "18", "22", "2")))
+                .rows();
+        double growth = rows.get(1).exactMAs() / rows.get(0).exactMAs();
+        assertThat(2 * Math.log(2) / Math.log(growth)).isCloseTo(3.5, within(0.05 * 3.5));
     }
 
     @Test
