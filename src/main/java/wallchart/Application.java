@@ -12,6 +12,7 @@ import wallchart.equipment.Rooms;
 import wallchart.people.People;
 import wallchart.people.SignInSettings;
 import wallchart.physics.BeamPhysics;
+import wallchart.planning.ChartPlanner;
 import wallchart.signoff.ImpactCalculation;
 import wallchart.signoff.SignoffDesk;
 import wallchart.store.Database;
@@ -62,7 +63,8 @@ public final class Application implements AutoCloseable {
             var desk = desk(settings, database, rooms, charts, physics.join());
             var checkpoints = new Checkpoints(ledgerFolder);
             var audit = new AuditTrail(database, checkpoints, LedgerRecords.all());
-            var services = new Services(rooms, charts, people, technique, desk, audit, clock);
+            var planner = new ChartPlanner(rooms, charts, settings.chartRules(), physics.join(), desk);
+            var services = new Services(rooms, charts, people, technique, desk, planner, audit, clock);
             var server = WebServer.start(webSettings(settings), services);
             return new Application(database, LedgerKeeper.start(database, checkpoints), server);
         } catch (RuntimeException failed) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wallchart.chart.Band;
+import wallchart.chart.RowReading.Problem;
 import wallchart.chart.ThicknessMethod;
 import wallchart.quantity.Decimals;
 import wallchart.quantity.PartThickness;
@@ -54,26 +55,34 @@ public record BandPlan(
     /**
      * Checks what can be checked without a room.
      *
-     * @throws IllegalArgumentException naming value and limit
+     * @throws IllegalArgumentException with the first of {@link #problems}
      */
     public BandPlan {
-        if (kVPerCm.isPresent() && kind != Kind.VARIABLE_KV) {
-            throw new IllegalArgumentException(
-                    "kVPerCm is given with " + kind.slug() + ": only variable-kv has a rate, leave it out");
-        }
-        if (from.compareTo(to) >= 0) {
-            throw new IllegalArgumentException(
-                    "from " + from + " to " + to + ": the upper end must lie over the lower");
-        }
-        if (width.centimetres().signum() == 0
-                || new BigDecimal(MOST_BANDS).multiply(width.centimetres()).compareTo(span(from, to)) < 0) {
-            throw new IllegalArgumentException("bands of " + width + " from " + from + " to " + to + " are more than "
-                    + MOST_BANDS + ": choose wider bands");
+        for (var problem : problems(kind, kVPerCm, from, to, width)) {
+            throw new IllegalArgumentException(problem.message());
         }
     }
 
-    private static BigDecimal span(PartThickness from, PartThickness to) {
-        return to.centimetres().subtract(from.centimetres());
+    /** Everything that is wrong with a plan, by the members of a request: value, limit, next step. */
+    public static List<Problem> problems(
+            Kind kind, Optional<BigDecimal> kVPerCm, PartThickness from, PartThickness to, PartThickness width) {
+        var problems = new ArrayList<Problem>();
+        if (kVPerCm.isPresent() && kind != Kind.VARIABLE_KV) {
+            problems.add(new Problem(
+                    "kVPerCm", "is given with " + kind.slug() + ": only variable-kv has a rate, leave it out"));
+        }
+        var span = to.centimetres().subtract(from.centimetres());
+        if (span.signum() <= 0) {
+            problems.add(new Problem("toCm", to + " does not lie over " + from + ", where the first band begins"));
+        }
+        if (width.centimetres().signum() == 0
+                || new BigDecimal(MOST_BANDS).multiply(width.centimetres()).compareTo(span) < 0) {
+            problems.add(new Problem(
+                    "bandWidthCm",
+                    "bands of " + width + " from " + from + " to " + to + " are more than " + MOST_BANDS
+                            + ": choose wider bands"));
+        }
+        return problems;
     }
 
     /** How fast the tube voltage rises with thickness, in kV per cm. */

@@ -5,6 +5,7 @@ import wallchart.audit.AuditTrail;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
 import wallchart.people.People;
+import wallchart.planning.ChartPlanner;
 import wallchart.signoff.SignoffDesk;
 import wallchart.technique.TechniqueRules;
 
@@ -15,5 +16,6 @@ public record Services(
         People people,
         TechniqueRules rules,
         SignoffDesk desk,
+        ChartPlanner planner,
         AuditTrail audit,
         Clock clock) {}
