@@ -13,6 +13,7 @@ import wallchart.grading.ChartPhysics;
 import wallchart.people.People;
 import wallchart.people.SignInSettings;
 import wallchart.physics.BeamPhysics;
+import wallchart.planning.ChartPlanner;
 import wallchart.signoff.ImpactCalculation;
 import wallchart.signoff.SignoffDesk;
 import wallchart.store.Database;
@@ -66,7 +67,8 @@ public final class Application implements AutoCloseable {
             var checkpoints = new Checkpoints(ledgerFolder);
             var audit = new AuditTrail(database, checkpoints, LedgerRecords.all());
             var upkeep = new EquipmentDesk(rooms, charts, physics.join(), database.clock());
-            var services = new Services(rooms, charts, people, technique, grading, desk, upkeep, audit, clock);
+            var planner = new ChartPlanner(rooms, charts, settings.chartRules(), physics.join(), desk);
+            var services = new Services(rooms, charts, people, technique, grading, desk, upkeep, planner, audit, clock);
             var server = WebServer.start(webSettings(settings), services);
             return new Application(database, LedgerKeeper.start(database, checkpoints), server);
         } catch (RuntimeException failed) {

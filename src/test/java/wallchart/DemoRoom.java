@@ -21,10 +21,10 @@ import wallchart.intake.ChartCsv;
  *
  * @param versions oldest first
  */
-record DemoRoom(Room room, List<ChartVersion> versions) {
+public record DemoRoom(Room room, List<ChartVersion> versions) {
 
     /** All rooms of the demo department. */
-    static List<DemoRoom> all() {
+    public static List<DemoRoom> all() {
         return List.of(read("r1"), read("r2"), read("r3"));
     }
 

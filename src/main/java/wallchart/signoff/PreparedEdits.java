@@ -47,11 +47,11 @@ final class PreparedEdits {
                             + ": prepare one body part at a time"));
             return this;
         }
+        for (int i = 0; i < wanted.rows().size(); i++) {
+            put(wanted.rows().get(i), "rows/" + i); // first, so that new rows stand where the withdrawn ones stood
+        }
         for (int i = 0; i < wanted.withdrawn().size(); i++) {
             withdraw(wanted.withdrawn().get(i), "withdrawn/" + i);
-        }
-        for (int i = 0; i < wanted.rows().size(); i++) {
-            put(wanted.rows().get(i), "rows/" + i);
         }
         wanted.adjustments().ifPresent(this::adjust);
         return this;

@@ -2,6 +2,7 @@ package wallchart.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.util.function.Function;
 import wallchart.signoff.Assessment;
 import wallchart.signoff.Change;
 import wallchart.signoff.Outcome;
@@ -64,6 +65,13 @@ final class ChangeAnswers {
         var made = done(ctx, outcome, ProblemCode.UNKNOWN_VERSION);
         ctx.status(HttpStatus.CREATED).header("Location", CHANGES + made.id());
         answer(ctx, proposal(made.id()));
+    }
+
+    /** A change that was opened, shown beside what led to it. */
+    void created(Context ctx, Change made, Function<ProposalView, Object> view) {
+        ctx.status(HttpStatus.CREATED).header("Location", CHANGES + made.id());
+        tell(ctx, made);
+        Answers.json(ctx, view.apply(ProposalView.of(proposal(made.id()))));
     }
 
     /** The change after a step. */

@@ -14,6 +14,7 @@ record Pages(
         ChangeEditPages changeEdits,
         ChangeStepPages changeSteps,
         SignaturePages signatures,
+        PlanningPages planning,
         PeoplePages people,
         RoomTokenPages roomTokens,
         AuditPages audit) {
@@ -32,6 +33,7 @@ record Pages(
                 new ChangeEditPages(services.desk()),
                 new ChangeStepPages(services.desk()),
                 new SignaturePages(services.desk(), services.people()),
+                new PlanningPages(services),
                 new PeoplePages(services.people()),
                 new RoomTokenPages(services),
                 new AuditPages(services.audit()));

@@ -101,6 +101,10 @@ final class Routes {
     private void declareChanges(Pages pages) {
         routes.post("/api/v1/charts/{room}/changes", pages.changes()::open, PROPOSERS);
         routes.post("/api/v1/charts/{room}/reverts", pages.changes()::revert, PROPOSERS);
+        routes.post("/api/v1/charts/{room}/plans", pages.planning()::openPlan, PROPOSERS);
+        routes.post("/api/v1/charts/{room}/plans/preview", pages.planning()::previewPlan, PROPOSERS);
+        routes.post("/api/v1/charts/{room}/transfers", pages.planning()::openTransfer, PROPOSERS);
+        routes.post("/api/v1/charts/{room}/transfers/preview", pages.planning()::previewTransfer, PROPOSERS);
         get("/api/v1/changes", pages.changes()::list, PEOPLE);
         get(CHANGE, pages.changes()::change, PEOPLE);
         get(CHANGE + "/findings", pages.changes()::findings, PEOPLE);

@@ -6,6 +6,7 @@ import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
 import wallchart.grading.ChartPhysics;
 import wallchart.people.People;
+import wallchart.planning.ChartPlanner;
 import wallchart.signoff.SignoffDesk;
 import wallchart.technique.TechniqueRules;
 import wallchart.upkeep.EquipmentDesk;
@@ -19,5 +20,6 @@ public record Services(
         ChartPhysics physics,
         SignoffDesk desk,
         EquipmentDesk upkeep,
+        ChartPlanner planner,
         AuditTrail audit,
         Clock clock) {}

@@ -55,7 +55,7 @@ class PreparedChangesTest extends OnADesk {
         var proposal = desk.proposal(change.id()).orElseThrow();
         assertThat(proposal.edits().rows())
                 .extracting(edit -> edit.kind().slug() + " " + edit.key().band())
-                .containsExactly("withdraw 12-18", "amend 18-24", "add 30-34");
+                .containsExactly("amend 18-24", "add 30-34", "withdraw 12-18");
         assertThat(proposal.after().rows())
                 .contains(row(18, 24).withMAs("28").row(), row(30, 34).row())
                 .doesNotContain(row(12, 18).row());
@@ -120,7 +120,7 @@ class PreparedChangesTest extends OnADesk {
                 Optional.empty());
         assertThat(prepare(wanted)).isInstanceOfSatisfying(Refused.class, refused -> assertThat(refused.problems())
                 .extracting(Problem::field)
-                .containsExactly("withdrawn/1", "rows/1", "rows/2"));
+                .containsExactly("rows/1", "withdrawn/0", "withdrawn/1"));
     }
 
     @Test

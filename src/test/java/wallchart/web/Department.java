@@ -33,6 +33,7 @@ import wallchart.people.Registration;
 import wallchart.people.Role;
 import wallchart.people.SignInSettings;
 import wallchart.physics.BeamPhysics;
+import wallchart.planning.ChartPlanner;
 import wallchart.signoff.ImpactCalculation;
 import wallchart.signoff.ReviewLimits;
 import wallchart.signoff.SignoffDesk;
@@ -91,21 +92,23 @@ final class Department {
         publish(charts, lead, 0, ChartFixtures.aChart().withBand(18, 24).content());
         clock.set(SECOND_VERSION_FROM);
         publish(charts, lead, 1, secondVersion());
+        var desk = new SignoffDesk(
+                database,
+                rooms,
+                charts,
+                ChartRules.adultsOnly(),
+                new ImpactCalculation(PHYSICS, ReviewLimits.DEFAULTS),
+                GRADING,
+                Period.ofYears(1));
         return new Services(
                 rooms,
                 charts,
                 people,
                 new TechniqueRules(PHYSICS, List.of(LUMBAR_SPINE)),
                 GRADING,
-                new SignoffDesk(
-                        database,
-                        rooms,
-                        charts,
-                        ChartRules.adultsOnly(),
-                        new ImpactCalculation(PHYSICS, ReviewLimits.DEFAULTS),
-                        GRADING,
-                        Period.ofYears(1)),
+                desk,
                 new EquipmentDesk(rooms, charts, PHYSICS, clock),
+                new ChartPlanner(rooms, charts, ChartRules.adultsOnly(), PHYSICS, desk),
                 new AuditTrail(database, new Checkpoints(ledgerFolder()), records()),
                 clock);
     }

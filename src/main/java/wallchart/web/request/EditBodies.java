@@ -89,7 +89,7 @@ public final class EditBodies {
         return new WrittenFields(texts);
     }
 
-    private static void check(Members members, String at, WrittenFields given, List<String> names) {
+    static void check(Members members, String at, WrittenFields given, List<String> names) {
         if (given == null) {
             members.wrong(at, "is null: leave it out, or fill it in");
             return;

@@ -1,0 +1,32 @@
+package wallchart.planning;
+
+import java.util.List;
+import wallchart.chart.Row;
+
+/**
+ * A row that is proposed, with all that led to it.
+ *
+ * @param row as it is to be
+ * @param origin the technique it comes from
+ * @param exactKV tube voltage before it was brought to a station
+ * @param exactMAs mAs before it was brought to a station: the proven mAs times all factors; of an AEC row the back-up
+ * @param factors in the order they apply
+ * @param roundingDeviation dB by which the mAs station moves the receptor exposure
+ * @param entranceMicroGy entrance air kerma with backscatter at the reference thickness; of an AEC row for the back-up, so an upper
+ *     bound
+ * @param ends how far the receptor exposure moves between the middle of the band and its ends
+ */
+public record ProposedRow(
+        Row row,
+        Origin origin,
+        double exactKV,
+        double exactMAs,
+        List<Factor> factors,
+        double roundingDeviation,
+        double entranceMicroGy,
+        BandEnds ends) {
+
+    public ProposedRow {
+        factors = List.copyOf(factors);
+    }
+}

@@ -1,0 +1,107 @@
+package wallchart.planning;
+
+import java.util.List;
+import wallchart.equipment.Grid;
+import wallchart.physics.ReceptorResponse;
+import wallchart.quantity.Decimals;
+import wallchart.technique.Arrangement;
+import wallchart.technique.ExposureModel;
+
+/**
+ * The factors between the mAs of a row in its own room and in another, at the row's reference thickness: one thing is exchanged after
+ * the other, so their product is the ratio of the receptor signals in both rooms, each against its target.
+ *
+ * <p>Receptors of one modelled response are compared by it, others by the air kerma that reaches them, which is what an exposure index
+ * is calibrated to (IEC 62494-1:2008: EI = 100 x K_CAL in uGy at RQA 5).
+ *
+ * @param before the row in its own room
+ * @param after the row in the other room
+ * @param kV of the row
+ * @param thickness reference thickness in cm
+ */
+record TransferFactors(ExposureModel model, Arrangement before, Arrangement after, double kV, double thickness) {
+
+    /**
+     * All of them, in order.
+     *
+     * @param targetBefore target exposure index in the room the row comes from
+     * @param targetAfter in the other
+     * @param set tube voltage that the other room's console is set to
+     */
+    List<Factor> all(int targetBefore, int targetAfter, double set) {
+        var tube = withTube();
+        double own = signal(before, kV);
+        double behindTube = signal(tube, kV);
+        double behindGrid = signal(tube.with(after.grid()), kV);
+        double there = signal(after, kV);
+        double outputBefore = model.outputPerMAs(before, kV);
+        double outputAfter = model.outputPerMAs(after, kV);
+        return List.of(
+                new Factor("output", outputBefore / outputAfter, outputWords(outputBefore, outputAfter)),
+                new Factor("beam", own / outputBefore * outputAfter / behindTube, beamWords()),
+                new Factor("grid", behindTube / behindGrid, gridWords()),
+                new Factor("distance", behindGrid / there, distanceWords()),
+                new Factor(
+                        "target",
+                        (double) targetAfter / targetBefore,
+                        "target exposure index " + targetAfter + " over " + targetBefore),
+                new Factor("voltage", there / signal(after, set), voltageWords(set)));
+    }
+
+    private double signal(Arrangement how, double kilovolts) {
+        return model.signalPerMAs(how, response(), kilovolts, thickness);
+    }
+
+    /** Of receptors that are modelled alike their own response, else air kerma. */
+    private ReceptorResponse response() {
+        return before.response() == after.response() ? before.response() : ReceptorResponse.AIR_KERMA;
+    }
+
+    /** The other room's tube with everything behind it as in the row's own room. */
+    private Arrangement withTube() {
+        return new Arrangement(
+                after.room(),
+                after.support(),
+                after.receptor(),
+                before.grid(),
+                after.added(),
+                before.field(),
+                before.sid());
+    }
+
+    private String outputWords(double outputBefore, double outputAfter) {
+        return Figures.number(outputBefore) + " uGy/mAs at 1 m (" + model.outputSource(before, kV) + ") over "
+                + Figures.number(outputAfter) + " (" + model.outputSource(after, kV) + "), at " + Figures.number(kV)
+                + " kV";
+    }
+
+    private String beamWords() {
+        return "what the patient and the receptor make of a beam behind " + before.totalFiltration()
+                + " and of one behind " + after.totalFiltration();
+    }
+
+    private String gridWords() {
+        var words = name(after) + " for " + name(before) + ", modelled";
+        return before.grid().equals(after.grid())
+                ? words
+                : words + " (the grids' own factors: x " + Figures.number(factor(after) / factor(before)) + ")";
+    }
+
+    private static String name(Arrangement how) {
+        return how.grid()
+                .map(grid -> "grid " + grid.id() + " " + Decimals.plain(grid.ratio()) + ":1")
+                .orElse("no grid");
+    }
+
+    private double factor(Arrangement how) {
+        return how.grid().map((Grid grid) -> grid.factorAt(kV)).orElse(1.0);
+    }
+
+    private String distanceWords() {
+        return "SID " + after.sid() + " instead of " + before.sid() + ", inverse square";
+    }
+
+    private String voltageWords(double set) {
+        return "kV station " + Figures.number(set) + " kV instead of " + Figures.number(kV) + " kV, modelled";
+    }
+}

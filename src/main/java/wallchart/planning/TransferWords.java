@@ -1,0 +1,113 @@
+package wallchart.planning;
+
+import java.util.ArrayList;
+import java.util.List;
+import wallchart.chart.Adjustment;
+import wallchart.chart.ExposureControl;
+import wallchart.chart.RowKey;
+import wallchart.equipment.MeasuredOutput;
+import wallchart.equipment.Receptor;
+import wallchart.equipment.Room;
+import wallchart.technique.ExposureModel;
+
+/** What a transfer says of itself to those who sign it. */
+final class TransferWords {
+
+    private final Room from;
+    private final Room to;
+    private final RoomTransfer asked;
+    private final List<ProposedRow> rows;
+
+    TransferWords(Room from, Room to, RoomTransfer asked, List<ProposedRow> rows) {
+        this.from = from;
+        this.to = to;
+        this.asked = asked;
+        this.rows = rows;
+    }
+
+    List<String> assumptions(List<Adjustment> taken, List<Adjustment> theirs) {
+        var sentences = new ArrayList<String>();
+        sentences.add(
+                "Each row keeps, at its reference thickness, the modelled signal at the receptor relative to the target"
+                        + " exposure index that it has in room " + from.id()
+                        + "; both rooms as they are equipped now.");
+        sentences.add("Room " + from.id() + ": " + output(from) + ". Room " + to.id() + ": " + output(to) + ".");
+        if (isUncalibrated()) {
+            sentences.add("Where the output is not measured, the mAs may be off by 30 %: prove it on a phantom first.");
+        }
+        if (kindsDiffer()) {
+            sentences.add(
+                    "Receptors of different kinds are compared by target exposure index and air kerma alone: their"
+                            + " speed and noise differ, so prove these rows on a phantom before anybody signs.");
+        }
+        sentences.add(
+                "A grid that is not named is met by one in focus at the SID, then by the nearest ratio; an SID by the"
+                        + " nearest that the support allows. Grids are modelled aligned, by ratio; the signal counts scatter too, so a"
+                        + " weaker grid keeps the exposure and costs contrast.");
+        if (hasAutomatic()) {
+            sentences.add(
+                    "Of AEC rows the back-up is scaled, density is 0; what ends the exposure is the calibration of room "
+                            + to.id() + "'s own AEC, which nothing here knows.");
+        }
+        sentences.add(adjustments(taken, theirs));
+        sentences.add(
+                "Positioning, breathing, shielding, kV windows, longest times and notes are taken over as they stand.");
+        sentences.add(ExposureModel.LIMITS);
+        return sentences;
+    }
+
+    private String adjustments(List<Adjustment> taken, List<Adjustment> theirs) {
+        if (!taken.isEmpty()) {
+            return "Named adjustments are taken along, since room " + to.id() + " has none: "
+                    + String.join(", ", taken.stream().map(Adjustment::name).toList()) + ".";
+        }
+        return theirs.isEmpty()
+                ? "Room " + from.id() + " has no named adjustments."
+                : "Named adjustments stay those of room " + to.id() + ": its own are not touched.";
+    }
+
+    private static String output(Room room) {
+        return room.tube()
+                .output()
+                .map(MeasuredOutput::measuredOn)
+                .map(day -> "output measured " + day)
+                .orElse("output not measured, by the beam model, uncalibrated");
+    }
+
+    private boolean isUncalibrated() {
+        return from.tube().output().isEmpty() || to.tube().output().isEmpty();
+    }
+
+    private boolean kindsDiffer() {
+        return rows.stream().anyMatch(row -> {
+            var there = from.findReceptor(row.origin().receptor()).map(Receptor::kind);
+            return !there.equals(to.findReceptor(row.row().setting().receptor()).map(Receptor::kind));
+        });
+    }
+
+    private boolean hasAutomatic() {
+        return rows.stream().anyMatch(row -> row.row().setting().control() instanceof ExposureControl.Automatic);
+    }
+
+    String statement(List<RowKey> withdrawn, List<LeftOut> leftOut) {
+        var words = new StringBuilder("Drafted by the beam model from version " + asked.fromVersion() + " of room "
+                + from.id() + ": receptor signal relative to target kept. ");
+        words.append(from.id()).append(": ").append(output(from)).append("; ");
+        words.append(to.id()).append(": ").append(output(to)).append(". ");
+        if (kindsDiffer()) {
+            words.append("Receptors of different kinds: to be proven on a phantom. ");
+        }
+        if (!withdrawn.isEmpty()) {
+            words.append("Withdraws rows in their way: ")
+                    .append(Figures.list(
+                            withdrawn.stream().map(RowKey::toString).toList()))
+                    .append(". ");
+        }
+        if (!leftOut.isEmpty()) {
+            words.append("Left out: ")
+                    .append(Figures.list(leftOut.stream().map(LeftOut::row).toList()))
+                    .append(". ");
+        }
+        return words.append(ExposureModel.LIMITS).toString();
+    }
+}

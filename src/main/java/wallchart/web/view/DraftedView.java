@@ -1,0 +1,125 @@
+package wallchart.web.view;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import wallchart.chart.ExposureControl;
+import wallchart.chart.RowKey;
+import wallchart.planning.BandEnds;
+import wallchart.planning.ChartProposal;
+import wallchart.planning.Factor;
+import wallchart.planning.LeftOut;
+import wallchart.planning.Origin;
+import wallchart.planning.ProposedRow;
+
+/**
+ * What the beam model proposes for a room's chart, each row with the factors that led to it.
+ *
+ * @param rows those too that stand in the chart just so
+ * @param withdrawn keys of rows in their way
+ * @param adjustments named adjustments that are taken along; none where they stay
+ * @param statement what stands beside the reason of a change
+ */
+public record DraftedView(
+        String room,
+        int baseVersion,
+        List<DraftedRowView> rows,
+        List<LeftOut> leftOut,
+        List<String> withdrawn,
+        List<AdjustmentView> adjustments,
+        List<String> assumptions,
+        String statement) {
+
+    /** The same beside the change that was opened with it. */
+    public record Opened(ProposalView change, DraftedView draft) {}
+
+    /** The technique that a row comes from; its row is null where it was written out. */
+    public record OriginView(
+            String room,
+            String row,
+            BigDecimal thicknessCm,
+            BigDecimal kV,
+            BigDecimal mAs,
+            Double entranceAirKermaMicroGy) {
+        static OriginView of(Origin origin) {
+            return new OriginView(
+                    origin.room(),
+                    origin.row().map(RowKey::toString).orElse(null),
+                    origin.thickness().centimetres(),
+                    origin.kV().kilovolts(),
+                    origin.mAs().milliampereSeconds(),
+                    origin.entranceMicroGy());
+        }
+    }
+
+    /** One factor on its mAs. */
+    public record FactorView(String name, Double value, String text) {
+        static FactorView of(Factor factor) {
+            return new FactorView(factor.name(), factor.value(), factor.text());
+        }
+    }
+
+    /** Before the stations. */
+    public record ExactView(Double kV, Double mAs) {}
+
+    /**
+     * One row.
+     *
+     * @param upperBound whether the kerma is that of the back-up of an AEC row
+     * @param bandEndsDb receptor exposure at the lower and just under the upper end against the reference thickness; null where it is
+     *     not predicted
+     */
+    public record DraftedRowView(
+            String kind,
+            String key,
+            RowView row,
+            OriginView from,
+            List<FactorView> factors,
+            ExactView exact,
+            Double roundingDeviation,
+            Double entranceAirKermaMicroGy,
+            boolean upperBound,
+            List<Double> bandEndsDb) {
+
+        static DraftedRowView of(ChartProposal proposal, ProposedRow proposed) {
+            return new DraftedRowView(
+                    proposal.kind(proposed).slug(),
+                    proposed.row().key().toString(),
+                    RowView.of(proposed.row()),
+                    OriginView.of(proposed.origin()),
+                    proposed.factors().stream().map(FactorView::of).toList(),
+                    new ExactView(proposed.exactKV(), proposed.exactMAs()),
+                    proposed.roundingDeviation(),
+                    proposed.entranceMicroGy(),
+                    proposed.row().setting().control() instanceof ExposureControl.Automatic,
+                    ends(proposed.ends()));
+        }
+    }
+
+    public static DraftedView of(ChartProposal proposal) {
+        return new DraftedView(
+                proposal.room(),
+                proposal.baseVersion(),
+                proposal.rows().stream()
+                        .map(row -> DraftedRowView.of(proposal, row))
+                        .toList(),
+                proposal.leftOut(),
+                proposal.withdrawn().stream().map(RowKey::toString).toList(),
+                proposal.adjustments().stream().map(AdjustmentView::of).toList(),
+                proposal.assumptions(),
+                proposal.statement());
+    }
+
+    public static Opened of(ProposalView change, ChartProposal proposal) {
+        return new Opened(change, of(proposal));
+    }
+
+    private static List<Double> ends(BandEnds ends) {
+        return Arrays.asList(orNull(ends.lowerDb()), orNull(ends.upperDb()));
+    }
+
+    private static Double orNull(OptionalDouble value) {
+        return value.isPresent() ? value.getAsDouble() : null;
+    }
+}
