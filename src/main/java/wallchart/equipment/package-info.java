@@ -5,5 +5,7 @@
  * whether a room is possible. What people write is an {@link wallchart.equipment.EquipmentDocument}; what it takes to become a
  * room stands in {@link wallchart.equipment.EquipmentReader}, which names the field of everything it refuses. Documents are
  * stored whole, as immutable revisions, because equipment is replaced and audited as one act.
+ *
+ * <p>May use {@code physics} for one purpose: {@link wallchart.equipment.Calibrations} fits the beam model to each measured tube.
  */
 package wallchart.equipment;

@@ -15,7 +15,8 @@
  * <ul>
  *   <li>Constant potential, tungsten anode of 5 to 25 degrees, 40 to 150 kV, total filtration of 1.5 mm aluminium or more.
  *   <li>Uncalibrated: a real tube's output differs from the model's by some 25 % either way. Against the mean of a survey of about
- *       40 units (2015) the model is high: by 5-14 % at 3.5 mm Al, 19-29 % at 3.0 mm, 33-50 % at 2.5 mm. Say "uncalibrated" wherever it shows.
+ *       40 units (2015) the model is high: by 5-14 % at 3.5 mm Al, 19-29 % at 3.0 mm, 33-50 % at 2.5 mm. Say "uncalibrated" wherever it shows,
+ *       or fit the model to the tube ({@link wallchart.physics.BeamPhysics#calibrate}): then 5 % within the measured tube voltages.
  *   <li>No heel effect; the same spectrum over the whole field.
  *   <li>A slab of water stands for the patient, up to 36 cm: no bone, no lung, no outline. One cm of soft tissue is about 0.98 cm of
  *       water, muscle 1.04, adipose 0.91, inflated lung 0.26, cortical bone 2.9 (at 60 keV).
