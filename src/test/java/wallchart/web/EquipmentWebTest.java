@@ -152,7 +152,7 @@ class EquipmentWebTest {
             assertThat(row.get("affected")).isEqualTo(true);
         });
         assertThat(calls.revisions("r1").get(0).get("affectedRows")).isEqualTo(4);
-        assertThat(calls.revisions("r1").get(0).get("largestOutputRatio")).isEqualTo("0.7995");
+        assertThat(calls.revisions("r1").get(0).get("largestOutputRatio")).isEqualTo("0.8");
     }
 
     @Test
