@@ -19,6 +19,7 @@ import wallchart.store.Actor;
 import wallchart.store.Database;
 import wallchart.store.DatabaseSettings;
 import wallchart.store.Mode;
+import wallchart.upkeep.EquipmentDesk;
 
 /**
  * The invented department: people and room tokens that everybody knows, rooms and versions loaded through the services, a database
@@ -116,8 +117,10 @@ final class DemoDepartment {
             var rooms = reading.join();
             var grading = new ChartPhysics(physics.join(), settings.referenceLevels(), settings.physicsLimits());
             var desk = Application.desk(settings, database, loader.rooms(), loader.charts(), physics.join(), grading);
+            var upkeep = new EquipmentDesk(loader.rooms(), loader.charts(), physics.join(), database.clock());
             new DemoHistory(now, loader, byName)
                     .with(rooms)
+                    .with(new DemoMeasurements(upkeep, loader.rooms(), files.measurements()))
                     .with(new DemoChanges(desk, files.changes()))
                     .tell();
             rooms.forEach(room -> people.issueDemonstrationToken(BY, room.room()));

@@ -70,6 +70,16 @@ final class DemoHistory {
         return this;
     }
 
+    /** Measurements of tubes, as they were entered. */
+    DemoHistory with(DemoMeasurements measurements) {
+        measurements
+                .parts()
+                .forEach(part -> add(
+                        part.daysAgo(),
+                        () -> measurements.enter(part, daysBefore(now, part.daysAgo()), people.get(part.by()))));
+        return this;
+    }
+
     private void add(int daysAgo, Runnable act) {
         acts.add(new Told(daysAgo, act));
     }

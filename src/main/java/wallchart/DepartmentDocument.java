@@ -3,6 +3,7 @@ package wallchart;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
+import wallchart.equipment.EquipmentDocument.OutputPart;
 
 /** The small files of a department folder, as people write them; anything may be missing (null). */
 final class DepartmentDocument {
@@ -34,6 +35,18 @@ final class DepartmentDocument {
             String signedBy,
             Integer daysAgo,
             Integer reviewAfterDays) {}
+
+    /** {@code measurements.yaml}: demo only: what was measured later, through the desk. */
+    record Measurements(List<MeasurementPart> measurements) {}
+
+    /**
+     * One measurement of a tube's output.
+     *
+     * @param by who enters it
+     * @param daysAgo days before today at which it was entered; it was measured the day before
+     * @param output without its day
+     */
+    record MeasurementPart(String room, String by, Integer daysAgo, String reason, OutputPart output) {}
 
     /** {@code changes.yaml}: demo only: what was done to the charts later, through the desk. */
     record Changes(List<ChangePart> changes) {}

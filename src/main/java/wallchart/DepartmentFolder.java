@@ -57,6 +57,14 @@ final class DepartmentFolder {
         return Files.exists(file) ? read(file, DepartmentDocument.People.class).people() : List.of();
     }
 
+    /** The demo's later measurements; empty where the folder names none. */
+    List<DepartmentDocument.MeasurementPart> measurements() {
+        var file = folder.resolve("measurements.yaml");
+        return Files.exists(file)
+                ? read(file, DepartmentDocument.Measurements.class).measurements()
+                : List.of();
+    }
+
     /** The demo's later changes; empty where the folder names none. */
     List<DepartmentDocument.ChangePart> changes() {
         var file = folder.resolve("changes.yaml");

@@ -18,7 +18,7 @@ import wallchart.technique.RowUse.Usable;
  * the same row set in the old room and in the new one. Pure and thread-safe.
  *
  * <p>Figures come from the beam model brought to the measured output, behind a slab of water; outside its limits nothing is
- * predicted. AEC ends an exposure at the same signal: its rows keep the receptor exposure, and their kerma is compared at that.
+ * predicted. Where the output alone differs, everything goes with it, at any thickness. AEC ends an exposure at the same signal: its rows keep the receptor exposure, and their kerma is compared at that.
  */
 public final class EquipmentEffects {
 
@@ -88,13 +88,20 @@ public final class EquipmentEffects {
         settingShift(then.set(), now.set()).ifPresent(remarks::add);
         var cutOff = cutOff(then.how(), now.how());
         cutOff.ifPresent(remarks::add);
-        boolean lost = cutOff.isPresent()
-                || !then.set().kV().equals(now.set().kV())
-                || !then.set().mAs().equals(now.set().mAs());
+        boolean sameSet = then.set().kV().equals(now.set().kV())
+                && then.set().mAs().equals(now.set().mAs());
+        boolean lost = cutOff.isPresent() || !sameSet;
+        if (sameSet && model.differByOutputAlone(then.how(), now.how()) && reachesBeam(then) && reachesBeam(now)) {
+            return predicted(row, RowRatios.ofOutput(model, then, now), lost, remarks);
+        }
         var objection = findObjection(row, then).or(() -> findObjection(row, now));
         return objection.isPresent()
                 ? withoutPrediction(row, then, now, lost, objection.get(), remarks)
                 : predicted(row, RowRatios.of(model, row, then, now), lost, remarks);
+    }
+
+    private boolean reachesBeam(Usable use) {
+        return model.findBeamObjection(use.how(), use.set().kV().inKilovolts()).isEmpty();
     }
 
     private Optional<String> findObjection(Row row, Usable use) {

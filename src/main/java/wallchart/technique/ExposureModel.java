@@ -73,6 +73,17 @@ public final class ExposureModel {
         return physics.findObjection(station(kilovolts), anodeAngle(how), inBeam(how));
     }
 
+    /** Whether the same exposure in both differs by the tube's output alone, whatever the beam falls on. */
+    boolean differByOutputAlone(Arrangement one, Arrangement other) {
+        return anodeAngle(one) == anodeAngle(other)
+                && inBeam(one).equals(inBeam(other))
+                && one.gridModel().equals(other.gridModel())
+                && one.response() == other.response()
+                && one.field().equals(other.field())
+                && one.sid().equals(other.sid())
+                && one.support().receptorGap().equals(other.support().receptorGap());
+    }
+
     /** All that filters the beam, as the half-value layer of this tube has it: what paper states may differ. */
     private Filtration inBeam(Arrangement how) {
         return outputs.inBeam(how.room().tube(), how.totalFiltration());

@@ -14,6 +14,14 @@ import wallchart.technique.RowUse.Usable;
  */
 record RowRatios(boolean automatic, double output, double exposure, double kerma) {
 
+    /** Where nothing but the output of the tube differs. */
+    static RowRatios ofOutput(ExposureModel model, Usable then, Usable now) {
+        double kV = now.set().kV().inKilovolts();
+        double output = model.outputPerMAs(now.how(), kV) / model.outputPerMAs(then.how(), kV);
+        boolean automatic = now.set() instanceof ConsoleSetting.Automatic;
+        return new RowRatios(automatic, output, automatic ? 1 : output, automatic ? 1 : output);
+    }
+
     /** Only where the model reaches both. */
     static RowRatios of(ExposureModel model, Row row, Usable then, Usable now) {
         var response = response(then, now);

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import wallchart.Validation;
 import wallchart.chart.RowBuilder;
 import wallchart.equipment.Chamber;
+import wallchart.equipment.EquipmentDocument.OutputPart;
 import wallchart.equipment.EquipmentDocument.SupportPart;
 import wallchart.equipment.EquipmentDocument.TubePart;
 import wallchart.equipment.FocalSpotName;
@@ -146,7 +147,7 @@ class EquipmentEffectsTest {
     @Test
     void beyond_the_limits_of_the_model_the_output_is_told_and_nothing_else_predicted() {
         var thick = aRow().withBand(36, 44);
-        var row = only(thick, aRoom().withOutput(anOutput("2026-09-14", "1.2")));
+        var row = only(thick, aRoom().withOutput(withHalfValueLayer(anOutput("2026-09-14", "1.2"), "3.3")));
         assertThat(row.outputPercent()).hasValue(20);
         assertThat(row.exposureDb()).isEmpty();
         assertThat(row.kermaPercent()).isEmpty();
@@ -157,6 +158,36 @@ class EquipmentEffectsTest {
                 .contains("not predicted")
                 .contains("36");
         assertThat(effects(thick, aRoom().withName("Room one")).moved()).isEmpty();
+    }
+
+    /** The same beam with more of it: what lies behind which thickness does not matter. */
+    @Test
+    void where_the_output_alone_differs_every_thickness_goes_with_it() {
+        var thick = only(aRow().withBand(36, 44), aRoom().withOutput(anOutput("2026-09-14", "2")));
+        assertThat(thick.exposureDb()).hasValue(3.01);
+        assertThat(thick.kermaPercent()).hasValue(100);
+    }
+
+    /** The shorter way of the same beam and the longer way through the model meet. */
+    @Test
+    void a_half_value_layer_of_a_hundredth_more_changes_next_to_nothing() {
+        var same = only(aRow(), aRoom().withOutput(anOutput("2026-09-14", "1.25")));
+        var nearly = only(aRow(), aRoom().withOutput(withHalfValueLayer(anOutput("2026-09-14", "1.25"), "3.11")));
+        assertThat(nearly.exposureDb().orElseThrow())
+                .isCloseTo(same.exposureDb().orElseThrow(), within(0.02));
+        assertThat(nearly.kermaPercent().orElseThrow())
+                .isCloseTo(same.kermaPercent().orElseThrow(), within(0.3));
+    }
+
+    private static OutputPart withHalfValueLayer(OutputPart output, String mmAl) {
+        return new OutputPart(
+                output.measuredOn(),
+                output.totalFiltrationMmAl(),
+                output.totalFiltrationMmCu(),
+                number(mmAl),
+                output.hvlAtKV(),
+                output.uncertaintyPercent(),
+                output.microGyPerMAsAtOneMetre());
     }
 
     @Test
