@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
  *
  * @param headers name and value in turn
  */
-record CurlLine(URI address, List<String> headers, Optional<String> body) {
+record CurlLine(String method, URI address, List<String> headers, Optional<String> body) {
 
     private static final Pattern WORD = Pattern.compile("'([^']*)'|\"([^\"]*)\"|(\\S+)");
 
@@ -30,11 +30,14 @@ record CurlLine(URI address, List<String> headers, Optional<String> body) {
         URI address = null;
         var headers = new ArrayList<String>();
         Optional<String> body = Optional.empty();
+        var method = Optional.<String>empty();
         while (words.hasNext()) {
             var word = words.next();
             switch (word) {
                 case "-s" -> {} // silence changes nothing
                 case "-c", "-b" -> words.next(); // the client that sends it keeps the cookies
+                case "-D" -> words.next(); // where the headers are shown
+                case "-X" -> method = Optional.of(words.next());
                 case "-H" -> headers.addAll(List.of(words.next().split(": ", 2)));
                 case "-d" -> body = Optional.of(words.next());
                 default -> {
@@ -45,7 +48,8 @@ record CurlLine(URI address, List<String> headers, Optional<String> body) {
                 }
             }
         }
-        return new CurlLine(address, List.copyOf(headers), body);
+        var usual = body.isPresent() ? "POST" : "GET";
+        return new CurlLine(method.orElse(usual), address, List.copyOf(headers), body);
     }
 
     /** The words a shell would make of a line; quotes may enclose whole words only. */
@@ -62,7 +66,7 @@ record CurlLine(URI address, List<String> headers, Optional<String> body) {
         if (!headers.isEmpty()) {
             request.headers(headers.toArray(String[]::new));
         }
-        body.ifPresent(text -> request.POST(BodyPublishers.ofString(text)));
+        request.method(method, body.map(BodyPublishers::ofString).orElseGet(BodyPublishers::noBody));
         return client.send(request.build(), BodyHandlers.ofString());
     }
 }

@@ -41,6 +41,8 @@ class ReadmeTest {
     private final ShownPage readme = ShownPage.read("README.md");
     private final HttpClient client =
             HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
+    private String csrfToken = "";
+    private String tag = "";
 
     ReadmeTest() throws IOException {}
 
@@ -90,8 +92,29 @@ class ReadmeTest {
         return send("curl '" + SHOWN_ADDRESS + concrete + compared + "'").statusCode();
     }
 
+    /** Whoever reads the page puts in what the answers before said. */
     private HttpResponse<String> send(String line) throws Exception {
-        return CurlLine.parse(line.replace(SHOWN_ADDRESS, address)).send(client);
+        var filled = line.replace(SHOWN_ADDRESS, address)
+                .replace("(csrfToken)", csrfToken)
+                .replace("(ETag)", tag);
+        var answer = CurlLine.parse(filled).send(client);
+        if (line.endsWith("/session")) {
+            csrfToken = JSON.readTree(answer.body()).get("csrfToken").asText();
+        }
+        tag = answer.headers().firstValue("ETag").orElse(tag);
+        return answer;
+    }
+
+    @Test
+    void the_measurement_it_enters_is_what_the_room_answers_with() throws Exception {
+        for (var request : readme.commands("curl")) {
+            send(request);
+        }
+        assertThat(readme.inBackticks()).contains("measured 2025-03-10");
+        var calibration = send("curl " + SHOWN_ADDRESS + "/api/v1/rooms/r3/equipment/calibration");
+        var fit = JSON.readTree(calibration.body());
+        assertThat(fit.get("measuredOn").asText()).isEqualTo("2025-03-10");
+        assertThat(fit.get("calibrated").asBoolean()).isTrue();
     }
 
     @Test

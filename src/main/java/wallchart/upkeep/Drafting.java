@@ -68,10 +68,11 @@ final class Drafting {
             EquipmentEntry entry,
             LocalDate today) {
         var place = entry.edit().place(inForce);
-        if (EquipmentReader.read(edited) instanceof EquipmentReading.Refused refused) {
+        var reading = EquipmentReader.read(edited);
+        if (reading instanceof EquipmentReading.Refused refused) {
             return unsound(new Unreadable(relative(refused.problems(), place)));
         }
-        var room = ((EquipmentReading.Accepted) EquipmentReader.read(edited)).room();
+        var room = ((EquipmentReading.Accepted) reading).room();
         if (!room.id().equals(base.room().id())) {
             return unsound(new Unreadable(List.of(new Problem(
                     "/room",

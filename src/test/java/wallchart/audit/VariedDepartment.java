@@ -21,6 +21,7 @@ import wallchart.chart.ChartRules;
 import wallchart.chart.Charts;
 import wallchart.chart.Draft;
 import wallchart.chart.Publication;
+import wallchart.equipment.EquipmentDocument;
 import wallchart.equipment.Rooms;
 import wallchart.people.People;
 import wallchart.people.Person;
@@ -66,9 +67,7 @@ final class VariedDepartment {
         acts++;
         clock.advance(Duration.ofSeconds(1 + random.nextInt(100_000)).plusNanos(1_000L * random.nextInt(1_000_000)));
         switch (drawn()) {
-            case 0 ->
-                rooms.install(
-                        lead, aRoom().withId(aRoomId()).withName("Room " + acts).document());
+            case 0 -> equip(aRoom().withId(aRoomId()).withName("Room " + acts).document());
             case 1 -> aPerson(people, "person" + acts, Role.RADIOGRAPHER);
             case 2 -> changeSomebody();
             case 3 -> people.issueRoomToken(ADMINISTRATOR, aRoomId(), "console " + acts);
@@ -76,6 +75,16 @@ final class VariedDepartment {
             case 5 -> review();
             case 6, 7, 8, 9 -> changes.act();
             default -> publish();
+        }
+    }
+
+    /** From a file, or by somebody who saw the room as it is and says why. */
+    private void equip(EquipmentDocument document) {
+        int newest = rooms.revisions(document.room()).size();
+        if (random.nextBoolean()) {
+            rooms.install(lead, document);
+        } else {
+            rooms.replace(lead, newest, document, "because of act " + acts, Map.of("affectedRows", acts));
         }
     }
 
