@@ -20,6 +20,7 @@ import wallchart.equipment.Chamber;
 import wallchart.equipment.SupportKind;
 import wallchart.grading.PhysicsFinding.Kind;
 import wallchart.physics.ReceptorResponse;
+import wallchart.quantity.PartThickness;
 import wallchart.technique.Arrangement;
 import wallchart.technique.ExposureArithmetic;
 
@@ -28,10 +29,13 @@ class CurvesTest {
 
     @Test
     void a_band_is_looked_at_every_half_centimetre_and_a_caliper_reading_inside_its_ends() {
-        assertThat(RowCurve.thicknesses(Band.centimetres("18", "20")))
-                .containsExactly(1800, 1810, 1850, 1900, 1950, 1990);
-        assertThat(RowCurve.thicknesses(Band.centimetres("2.25", "3.05"))).containsExactly(225, 235, 250, 295, 300);
-        assertThat(RowCurve.thicknesses(Band.centimetres("4", "4.05"))).containsExactly(400);
+        assertThat(thicknesses("18", "20", "19")).containsExactly(1800, 1810, 1850, 1900, 1950, 1990);
+        assertThat(thicknesses("2.25", "3.05", "2.65")).containsExactly(225, 235, 250, 265, 295, 300);
+        assertThat(thicknesses("4", "4.05", "4.05")).containsExactly(400);
+    }
+
+    private static List<Integer> thicknesses(String from, String to, String reference) {
+        return RowCurve.thicknesses(Band.centimetres(from, to), PartThickness.centimetres(reference));
     }
 
     @Test
