@@ -10,8 +10,10 @@ import static wallchart.grading.GradingFixtures.checked;
 import org.junit.jupiter.api.Test;
 import wallchart.chart.Finding.Severity;
 import wallchart.chart.RowBuilder;
+import wallchart.chart.RowFields;
 import wallchart.equipment.Chamber;
 import wallchart.grading.PhysicsFinding.Kind;
+import wallchart.quantity.Decimals;
 import wallchart.technique.LevelUnit;
 import wallchart.technique.ReferenceLevel.Quantity;
 
@@ -166,15 +168,34 @@ class PlantedMistakesTest {
         assertThat(found.get(0).reason()).contains("AEC ends the exposure", "at most", "an upper bound");
     }
 
+    /** 0.3 dB per cm too little, so 3.6 dB from 18.5 to 30.5 cm, in bands so narrow and steps so small that none of them is noticed by itself. */
+    @Test
+    void many_small_steps_the_same_way_are_found_together() {
+        var rows = new RowBuilder[8];
+        for (int i = 0; i < rows.length; i++) {
+            int from = 8 + 3 * i;
+            double tooMuch = Math.pow(10, 0.3 * (20 - from - 1.5) / 10);
+            var honest = Double.parseDouble(
+                    RowFields.of(anHonestRow(from, from + 3).row()).get("mAs"));
+            rows[i] = aRow(from, from + 3).withMAs(Decimals.significant(honest * tooMuch, 4));
+        }
+
+        var found = checked(rows).findings();
+
+        assertThat(found).extracting(PhysicsFinding::kind).containsExactly(Kind.DRIFT);
+        assertThat(found.get(0).reason())
+                .contains("at 29 cm the receptor exposure is 3.6 dB less than at 18.5 cm, more than 3 dB")
+                .contains("the rows together follow the thickness too little");
+    }
+
     @Test
     void many_edges_make_one_finding_that_counts_those_it_does_not_list() {
         var rows = new RowBuilder[10];
         for (int i = 0; i < rows.length; i++) {
             rows[i] = aRow(5 + 2 * i, 7 + 2 * i).withMethod("fixed");
         }
-        var jumps = checked(rows).find(Kind.JUMP);
-
-        assertThat(jumps).isEmpty(); // equal rows do not jump: the exposure falls all along
+        assertThat(checked(rows).find(Kind.JUMP)).isEmpty(); // equal rows do not jump: the exposure falls all along
+        assertThat(checked(rows).find(Kind.DRIFT)).isPresent();
         for (int i = 0; i < rows.length; i++) {
             rows[i] = rows[i].withMAs(i % 2 == 0 ? "10" : "20");
         }
