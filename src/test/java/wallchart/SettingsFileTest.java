@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import wallchart.grading.PhysicsLimits;
 import wallchart.signoff.ReviewLimits;
 
 /** What a site may write into its settings, and what stops the start. */
@@ -87,6 +88,12 @@ class SettingsFileTest {
         assertThat(read("review: {maxKermaRisePercent: 10}").reviewLimits()).isEqualTo(new ReviewLimits(1.0, 10));
     }
 
+    @Test
+    void the_limits_of_a_charts_physics_are_the_sites_to_choose() throws IOException {
+        assertThat(read("physics: {maxJumpDb: 1.5}").physicsLimits()).isEqualTo(new PhysicsLimits(1.5, 0.5));
+        assertThat(read("physics: {maxSlopeDbPerCm: 1}").physicsLimits()).isEqualTo(new PhysicsLimits(1.0, 1.0));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -112,6 +119,9 @@ class SettingsFileTest {
             review: {maxExposureShiftDb: 1e0}          | review.maxExposureShiftDb is "1e0", no number
             review: {maxKermaRisePercent: -1}          | review: largest kerma rise is -1 %: 0 to 1000
             review: {maxKermaRisePercent: 2.5}         | review.maxKermaRisePercent
+            physics: {maxJumpDb: 0}                    | physics: largest jump between bands is 0.0 dB: over 0, at most 10
+            physics: {maxSlopeDbPerCm: 6}              | physics: largest slope inside a band is 6.0 dB per cm: over 0, at most 5
+            physics: {maxSlope: 1}                     | physics.maxSlope is no known key: write one of maxJumpDb, maxSlopeDbPerCm
             patientGroups: [{id: Adult, label: A, by: age}]    | patient group is "Adult": 1 to 32 lower-case
             patientGroups: [{id: adult, label: A, by: height}] | by is "height": write age, weight or size
             patientGroups: [{label: A, by: age}]       | patientGroups.0: id is missing

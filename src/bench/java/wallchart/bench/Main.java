@@ -22,6 +22,7 @@ public final class Main {
         }
         if (wanted.contains("physics")) {
             PhysicsBenchmark.measure();
+            ChartPhysicsBenchmark.measure();
         }
         if (wanted.contains("technique")) {
             org.openjdk.jmh.Main.main(new String[] {TechniqueBenchmark.class.getSimpleName()});

@@ -9,7 +9,8 @@ import wallchart.chart.Finding.Severity;
 /**
  * Where the receptor exposure drifts inside a band because the row follows the thickness too little or too much.
  *
- * <p>What comes to no more than the limit of a jump is left out: a drift so small is within one step of the console.
+ * <p>A band in which no thickness strays from the row's own reference by more than the limit of a jump is left out: narrow bands of one
+ * technique each are good practice, and what they come to stays within one step of the console.
  */
 final class BandSlopes {
 
@@ -48,7 +49,7 @@ final class BandSlopes {
     /** The band as a whole where it drifts too much, else its steepest stretch of 2 cm where that does. */
     private Optional<Slope> steepest(RowPhysics row) {
         var curve = row.curve();
-        if (curve.size() < 2) {
+        if (curve.size() < 2 || Figures.shown(stray(row)) <= limits.maxJumpDb()) {
             return Optional.empty();
         }
         var whole = new Slope(row, curve.get(0), curve.get(curve.size() - 1));
@@ -75,9 +76,21 @@ final class BandSlopes {
         return found;
     }
 
+    /** How far the band gets from what the row does at its own reference thickness, in dB. */
+    private static double stray(RowPhysics row) {
+        double reference = row.row().referenceThickness().inCentimetres();
+        double there = row.curve().stream()
+                .min(Comparator.comparingDouble(point -> Math.abs(point.thicknessCm() - reference)))
+                .map(CurvePoint::decibels)
+                .orElseThrow();
+        return row.curve().stream()
+                .mapToDouble(point -> Math.abs(point.decibels() - there))
+                .max()
+                .orElseThrow();
+    }
+
     private boolean isTooMuch(Slope slope) {
-        return Math.abs(Figures.shown(slope.perCm())) > limits.maxSlopeDbPerCm()
-                && Math.abs(Figures.shown(slope.decibels())) > limits.maxJumpDb();
+        return Math.abs(Figures.shown(slope.perCm())) > limits.maxSlopeDbPerCm();
     }
 
     private PhysicsFinding finding(List<Slope> slopes) {

@@ -56,12 +56,16 @@ final class ExaminationCheck {
         var found = rows.stream().map(row -> physics(row, middle, withGrades)).toList();
         return new ExaminationPhysics(
                 examination,
-                middle.map(row -> new Reference(row.row().key(), row.reference())),
+                middle.map(ExaminationCheck::reference),
                 quantity,
                 comparedAs(),
                 found,
                 withGrades ? middle.map(row -> offers(row.row())).orElse(List.of()) : List.of(),
                 findings(found, middle, limits));
+    }
+
+    private static Reference reference(PlacedRow row) {
+        return new Reference(row.row().key(), row.reference());
     }
 
     private List<Offer> offers(Row row) {
@@ -125,6 +129,10 @@ final class ExaminationCheck {
         var findings = new ArrayList<PhysicsFinding>();
         new EdgeJumps(limits).find(found).ifPresent(findings::add);
         new BandSlopes(limits).find(found).ifPresent(findings::add);
+        if (findings.isEmpty()) {
+            middle.flatMap(row -> new WholeDrift(limits).find(found, reference(row)))
+                    .ifPresent(findings::add);
+        }
         var standing = middle.flatMap(row ->
                 found.stream().filter(physics -> physics.row() == row.row()).findFirst());
         for (var level : levels(found)) {

@@ -19,6 +19,7 @@ public record PhysicsFinding(Kind kind, Severity severity, String row, String fi
     public enum Kind {
         JUMP,
         SLOPE,
+        DRIFT,
         OVER_KERMA_LEVEL,
         OVER_AREA_LEVEL,
         DOUBTFUL_KERMA_LEVEL,

@@ -10,7 +10,7 @@ import wallchart.quantity.PartThickness;
 import wallchart.technique.ExposureArithmetic;
 
 /**
- * The receptor exposure along one band: every 0.5 cm, and 0.1 cm inside either end, which is the nearest reading of a caliper to the
+ * The receptor exposure along one band: every 0.5 cm, at the row's reference thickness, and 0.1 cm inside either end, which is the nearest reading of a caliper to the
  * edge on this band's side.
  */
 final class RowCurve {
@@ -27,7 +27,7 @@ final class RowCurve {
     /** @param reference receptor exposure that is 0 dB */
     static RowCurve of(PlacedRow row, double reference) {
         var curve = new RowCurve();
-        for (int hundredths : thicknesses(row.row().key().band())) {
+        for (int hundredths : thicknesses(row.row().key().band(), row.row().referenceThickness())) {
             curve.add(row, hundredths / PER_CENTIMETRE, reference);
         }
         return curve;
@@ -72,11 +72,11 @@ final class RowCurve {
     }
 
     /** In hundredths of a centimetre, which is how thickness is kept; ascending. */
-    static List<Integer> thicknesses(Band band) {
+    static List<Integer> thicknesses(Band band, PartThickness reference) {
         int from = hundredths(band.from());
         int to = hundredths(band.to());
         var found = new TreeSet<Integer>();
-        Stream.of(from, from + CALIPER, to - CALIPER)
+        Stream.of(from, from + CALIPER, hundredths(reference), to - CALIPER)
                 .filter(at -> at >= from && at < to)
                 .forEach(found::add);
         for (int at = (from / STEP + 1) * STEP; at < to; at += STEP) {
