@@ -39,6 +39,7 @@ class ReadmeTest {
     private static String address;
 
     private final ShownPage readme = ShownPage.read("README.md");
+    private String token = "";
     private final HttpClient client =
             HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
 
@@ -90,8 +91,14 @@ class ReadmeTest {
         return send("curl '" + SHOWN_ADDRESS + concrete + compared + "'").statusCode();
     }
 
+    /** Sends it; what a sign-in answers as the token of its writes stands for {@code $token} from then on. */
     private HttpResponse<String> send(String line) throws Exception {
-        return CurlLine.parse(line.replace(SHOWN_ADDRESS, address)).send(client);
+        var answer = CurlLine.parse(line.replace(SHOWN_ADDRESS, address).replace("$token", token))
+                .send(client);
+        if (line.contains("/api/v1/session")) {
+            token = JSON.readTree(answer.body()).get("csrfToken").asText();
+        }
+        return answer;
     }
 
     @Test
