@@ -54,6 +54,7 @@ final class AdjustmentShift {
                 Optional.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
+                OptionalDouble.empty(),
                 false,
                 List.of());
     }
@@ -65,7 +66,14 @@ final class AdjustmentShift {
 
     private static AdjustmentImpact impact(Optional<Adjustment> was, Adjustment is, Shift shift, boolean physicist) {
         return new AdjustmentImpact(
-                is.name(), was, Optional.of(is), shift.exposureDb(), shift.kermaPercent(), physicist, shift.remarks());
+                is.name(),
+                was,
+                Optional.of(is),
+                shift.exposureDb(),
+                shift.predictedDb(),
+                shift.kermaPercent(),
+                physicist,
+                shift.remarks());
     }
 
     /** Of an AEC row the back-up is what an adjustment moves, so its shift is an upper bound like any other of AEC. */
@@ -83,6 +91,7 @@ final class AdjustmentShift {
                 ? Shift.unknown("row " + row.key() + " cannot be worked out with it in room " + room.id())
                 : new Shift(
                         Shift.hundredths(later.get().decibelsFrom(earlier.get())),
+                        RowShift.predicted(earlier.get(), later.get()),
                         RowShift.kerma(earlier.get(), later.get()),
                         List.of());
     }

@@ -72,6 +72,7 @@ public final class ImpactCalculation {
                 List.of(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
+                OptionalDouble.empty(),
                 false,
                 remarks);
     }
@@ -111,6 +112,7 @@ public final class ImpactCalculation {
                 Optional.of(after),
                 fields,
                 shift.exposureDb(),
+                shift.predictedDb(),
                 shift.kermaPercent(),
                 shift.needsPhysicist(limits),
                 shift.remarks());

@@ -38,7 +38,12 @@ final class ImpactDigest {
     }
 
     private static Map<String, Object> row(RowImpact row) {
-        var words = shown(row.exposureShiftDb(), row.kermaChangePercent(), row.needsPhysicist(), row.remarks());
+        var words = shown(
+                row.exposureShiftDb(),
+                row.predictedShiftDb(),
+                row.kermaChangePercent(),
+                row.needsPhysicist(),
+                row.remarks());
         words.put("row", row.rowKey());
         words.put("kind", row.kind().slug());
         row.before().ifPresent(before -> words.put("before", RowFields.of(before)));
@@ -49,6 +54,7 @@ final class ImpactDigest {
     private static Map<String, Object> adjustment(AdjustmentImpact adjustment) {
         var words = shown(
                 adjustment.exposureShiftDb(),
+                adjustment.predictedShiftDb(),
                 adjustment.kermaChangePercent(),
                 adjustment.needsPhysicist(),
                 adjustment.remarks());
@@ -59,9 +65,14 @@ final class ImpactDigest {
     }
 
     private static Map<String, Object> shown(
-            OptionalDouble decibels, OptionalDouble percent, boolean needsPhysicist, List<String> remarks) {
+            OptionalDouble decibels,
+            OptionalDouble predicted,
+            OptionalDouble percent,
+            boolean needsPhysicist,
+            List<String> remarks) {
         var words = new TreeMap<String, Object>();
         words.put("exposureShiftDb", written(decibels));
+        words.put("predictedShiftDb", written(predicted));
         words.put("kermaChangePercent", written(percent));
         words.put("needsPhysicist", String.valueOf(needsPhysicist));
         words.put("remarks", remarks);

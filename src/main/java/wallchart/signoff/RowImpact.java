@@ -15,7 +15,8 @@ import wallchart.chart.Row;
  * @param before the row that answers today: of an added row the one that answers at its reference thickness, where there is one
  * @param after the row as it would be; absent where it is withdrawn
  * @param fields fields that differ between the two, in file order; empty unless both are there
- * @param exposureShiftDb the largest shift of the receptor exposure either way, to hundredths of a dB; absent where it is not known
+ * @param exposureShiftDb the largest shift of the receptor exposure either way by the 15 % rule, to hundredths of a dB; absent where it is not known
+ * @param predictedShiftDb the same by the beam model; absent where it does not reach, and of AEC rows
  * @param kermaChangePercent the largest change of the entrance air kerma, upwards first, to tenths; absent where it is not known
  * @param needsPhysicist whether the change passes a limit here, or cannot be computed
  * @param remarks why something is not known, and what else to know, in words
@@ -27,6 +28,7 @@ public record RowImpact(
         Optional<Row> after,
         List<FieldChange> fields,
         OptionalDouble exposureShiftDb,
+        OptionalDouble predictedShiftDb,
         OptionalDouble kermaChangePercent,
         boolean needsPhysicist,
         List<String> remarks) {

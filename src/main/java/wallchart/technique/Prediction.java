@@ -1,7 +1,9 @@
 package wallchart.technique;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import wallchart.equipment.Grid;
+import wallchart.physics.ReceptorResponse;
 import wallchart.quantity.AirKerma;
 
 /**
@@ -12,10 +14,30 @@ import wallchart.quantity.AirKerma;
  * @param mAs current-time product; of an AEC row, the back-up
  * @param receptorExposure exposure by the power law in front of the grid, in no unit: only the ratio of two says something
  * @param grid what lies between patient and receptor; empty where nothing does
+ * @param behind what the beam model says reaches the receptor; absent where it does not reach
  * @param entrance entrance air kerma with backscatter; of an AEC row an upper bound; absent where the beam model does not reach
  */
 public record Prediction(
-        double kV, double mAs, double receptorExposure, Optional<Grid> grid, Optional<AirKerma> entrance) {
+        double kV,
+        double mAs,
+        double receptorExposure,
+        Optional<Grid> grid,
+        Optional<Behind> behind,
+        Optional<AirKerma> entrance) {
+
+    /**
+     * What reaches the receptor behind a slab of water.
+     *
+     * @param response what the receptor's signal is modelled as
+     * @param signal the signal, in the unit of its response
+     * @param airKerma the same as air kerma, in uGy, to compare receptors that are made differently
+     */
+    public record Behind(ReceptorResponse response, double signal, double airKerma) {
+        double decibelsFrom(Behind other) {
+            return ExposureArithmetic.decibels(
+                    response == other.response ? signal / other.signal : airKerma / other.airKerma);
+        }
+    }
 
     /**
      * Shift of the receptor exposure from another prediction to this one, in dB. Both grids' factors are taken at the kV reached, as
@@ -24,6 +46,16 @@ public record Prediction(
     public double decibelsFrom(Prediction other) {
         double gridShift = factorAt(other.grid, kV) / factorAt(grid, kV);
         return ExposureArithmetic.decibels(receptorExposure / other.receptorExposure * gridShift);
+    }
+
+    /**
+     * The same shift by the beam model, behind water as thick as the part: what a power law for all kV and thicknesses leaves out.
+     * Empty where the model does not reach one of both.
+     */
+    public OptionalDouble findModelledDecibelsFrom(Prediction other) {
+        return behind.isPresent() && other.behind.isPresent()
+                ? OptionalDouble.of(behind.get().decibelsFrom(other.behind.get()))
+                : OptionalDouble.empty();
     }
 
     private static double factorAt(Optional<Grid> grid, double kV) {

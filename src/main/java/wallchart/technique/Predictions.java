@@ -7,8 +7,10 @@ import wallchart.chart.ExposureControl;
 import wallchart.chart.Row;
 import wallchart.equipment.Room;
 import wallchart.physics.BeamPhysics;
+import wallchart.physics.ReceptorResponse;
 import wallchart.quantity.AirKerma;
 import wallchart.quantity.PartThickness;
+import wallchart.technique.Prediction.Behind;
 
 /**
  * Rules 2 to 6 and 9 asked of one row alone, signed or not: what it does to receptor and skin, so that two rows can be compared.
@@ -16,13 +18,14 @@ import wallchart.quantity.PartThickness;
  */
 public final class Predictions {
 
+    private final ExposureModel model;
     private final PhantomSignal phantom;
     private final Effects effects;
     private final DoseRule doseRule;
 
     /** With the beam model that the answers use. */
     public Predictions(BeamPhysics physics) {
-        var model = new ExposureModel(physics);
+        this.model = new ExposureModel(physics);
         this.phantom = new PhantomSignal(model);
         this.effects = new Effects(phantom);
         this.doseRule = new DoseRule(model, List.of());
@@ -65,7 +68,20 @@ public final class Predictions {
         double exposure = working.mAs() * ExposureArithmetic.voltageFactor(1, 1 / working.kV()) / (sid * sid);
         var entrance = doseRule.findEntrancePerMAs(situation, working.kV())
                 .map(perMAs -> new AirKerma(perMAs * working.mAs()));
-        return new Prediction(working.kV(), working.mAs(), exposure, situation.grid(), entrance);
+        return new Prediction(
+                working.kV(), working.mAs(), exposure, situation.grid(), findBehind(situation, working), entrance);
+    }
+
+    private Optional<Behind> findBehind(Situation situation, Working working) {
+        var how = Arrangement.of(situation);
+        double thickness = situation.thickness().inCentimetres();
+        if (model.findObjection(how, working.kV(), thickness).isPresent()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Behind(
+                how.response(),
+                model.signalPerMAs(how, working.kV(), thickness) * working.mAs(),
+                model.signalPerMAs(how, ReceptorResponse.AIR_KERMA, working.kV(), thickness) * working.mAs()));
     }
 
     /** Whether AEC ends both rows' exposures at the same signal: a chamber knows neither distance nor back-up. */

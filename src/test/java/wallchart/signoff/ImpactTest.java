@@ -3,6 +3,8 @@ package wallchart.signoff;
 import static org.assertj.core.api.Assertions.assertThat;
 import static wallchart.chart.ChartFixtures.addingKV;
 import static wallchart.chart.ChartFixtures.timesMAs;
+import static wallchart.signoff.SignoffFixtures.CALCULATION;
+import static wallchart.signoff.SignoffFixtures.UNCALIBRATED;
 import static wallchart.signoff.SignoffFixtures.aTabletopRow;
 import static wallchart.signoff.SignoffFixtures.chart;
 import static wallchart.signoff.SignoffFixtures.impact;
@@ -38,6 +40,41 @@ class ImpactTest {
         assertThat(row.exposureShiftDb()).hasValue(0);
         assertThat(row.kermaChangePercent().orElseThrow()).isGreaterThan(25);
         assertThat(row.needsPhysicist()).isTrue();
+    }
+
+    /**
+     * The beam model's own vector, 20 cm of water, grid 10:1, 30x30 cm, caesium iodide, 12 degrees, 3 mm Al: 1.1121e8 at 100 kV and
+     * 3.3248e8 at 150 kV, x 2.99, where the power law has 1.5^4.9595 = 7.47.
+     */
+    @Test
+    void what_the_rule_of_thumb_calls_equal_needs_a_physicist_where_the_beam_model_does_not() {
+        var row = aTabletopRow()
+                .withBand(10, 30)
+                .withReceptor("dr1", "30x30")
+                .withGrid("g10")
+                .withKV("100")
+                .withMAs("75");
+        var impact = CALCULATION
+                .of(UNCALIBRATED, chart(row), chart(row.copy().withKV("150").withMAs("10")))
+                .rows()
+                .get(0);
+        assertThat(impact.exposureShiftDb()).hasValue(-0.02);
+        assertThat(impact.predictedShiftDb()).hasValue(-3.99); // 10 log10(3.3248 / 1.1121 x 10 / 75)
+        assertThat(impact.kermaChangePercent().orElseThrow()).isNegative();
+        assertThat(impact.needsPhysicist()).isTrue();
+        assertThat(impact.remarks())
+                .containsExactly(
+                        "the beam model says -3.99 dB behind 20 cm, the 15 % rule -0.02 dB: what holds is for the"
+                                + " physicist to weigh");
+    }
+
+    @Test
+    void behind_more_than_the_model_knows_the_rule_of_thumb_stands_alone() {
+        var row = aTabletopRow().withBand(30, 40).withReferenceThickness("38");
+        var impact = onlyRow(row, row.copy().withMAs("12.5"));
+        assertThat(impact.exposureShiftDb()).hasValue(0.97);
+        assertThat(impact.predictedShiftDb()).isEmpty();
+        assertThat(impact.needsPhysicist()).isFalse();
     }
 
     @Test

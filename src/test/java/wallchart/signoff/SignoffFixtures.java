@@ -13,6 +13,7 @@ import wallchart.equipment.EquipmentDocument.GridFactorPart;
 import wallchart.equipment.EquipmentDocument.GridPart;
 import wallchart.equipment.EquipmentDocument.SupportPart;
 import wallchart.equipment.Room;
+import wallchart.equipment.RoomBuilder;
 import wallchart.equipment.SupportKind;
 import wallchart.grading.ChartPhysics;
 import wallchart.grading.PhysicsLimits;
@@ -28,30 +29,37 @@ final class SignoffFixtures {
     static final ChartPhysics GRADING = new ChartPhysics(PHYSICS, List.of(), PhysicsLimits.DEFAULTS);
 
     /** The fixtures' room with a grid {@code g10} of factor 5 at every kV and one whose factor rises, usable at the tabletop as well. */
-    static final Room ROOM = aRoom().withGrids(List.of(
-                    aGrid("g10", new GridFactorPart(number("70"), number("5"))),
-                    aGrid(
-                            "g8-rising",
-                            new GridFactorPart(number("70"), number("3")),
-                            new GridFactorPart(number("90"), number("4")))))
-            .withSupports(List.of(
-                    new SupportPart(
-                            "tabletop",
-                            number("0"),
-                            new DistancesPart(number("50"), number("300"), null),
-                            List.of("none", "g10", "g8-rising"),
-                            List.of("dr1"),
-                            null),
-                    new SupportPart(
-                            "table-bucky",
-                            number("6"),
-                            new DistancesPart(number("50"), number("300"), null),
-                            List.of("g10", "none"),
-                            List.of("dr1"),
-                            List.of("left", "centre", "right"))))
-            .room();
+    static final Room ROOM = refitted(aRoom());
+
+    /** The same with a tube that nobody measured: the beam model stands alone. */
+    static final Room UNCALIBRATED = refitted(aRoom().uncalibrated());
 
     private SignoffFixtures() {}
+
+    private static Room refitted(RoomBuilder room) {
+        return room.withGrids(List.of(
+                        aGrid("g10", new GridFactorPart(number("70"), number("5"))),
+                        aGrid(
+                                "g8-rising",
+                                new GridFactorPart(number("70"), number("3")),
+                                new GridFactorPart(number("90"), number("4")))))
+                .withSupports(List.of(
+                        new SupportPart(
+                                "tabletop",
+                                number("0"),
+                                new DistancesPart(number("50"), number("300"), null),
+                                List.of("none", "g10", "g8-rising"),
+                                List.of("dr1"),
+                                null),
+                        new SupportPart(
+                                "table-bucky",
+                                number("6"),
+                                new DistancesPart(number("50"), number("300"), null),
+                                List.of("g10", "none"),
+                                List.of("dr1"),
+                                List.of("left", "centre", "right"))))
+                .room();
+    }
 
     private static GridPart aGrid(String id, GridFactorPart... factors) {
         return new GridPart(id, number("10"), number("40"), null, null, List.of(factors));

@@ -147,7 +147,7 @@ class EquipmentWebTest {
                 calls.putOutput("r1", output("2026-03-01", 0.8)).path("effects.charts[0].moved");
         assertThat(moved).hasSize(4).allSatisfy(row -> {
             boolean aec = row.get("row").toString().endsWith("24-30");
-            assertThat(row.get("exposureShiftDb")).hasToString(aec ? "0" : "-0.97"); // 10 log10(0.8)
+            assertThat(row.get("predictedShiftDb")).hasToString(aec ? "0" : "-0.97"); // 10 log10(0.8)
             assertThat(row.get("kermaChangePercent")).isEqualTo(aec ? 0 : -20);
             assertThat(row.get("affected")).isEqualTo(true);
         });

@@ -59,7 +59,7 @@ public record EffectsView(
     public record RowView(
             String row,
             Double outputChangePercent,
-            Double exposureShiftDb,
+            Double predictedShiftDb,
             Double kermaChangePercent,
             boolean usable,
             boolean affected,

@@ -51,7 +51,8 @@ public record ImpactView(
      *
      * @param before what answers today; null where nothing does
      * @param after what would answer; null where the row is withdrawn
-     * @param exposureShiftDb null where it is not known, as kermaChangePercent
+     * @param exposureShiftDb by the 15 % rule; null where it is not known, as kermaChangePercent
+     * @param predictedShiftDb by the beam model; null where it does not reach
      */
     public record RowImpactView(
             String row,
@@ -60,6 +61,7 @@ public record ImpactView(
             Setting after,
             List<FieldChange> fields,
             BigDecimal exposureShiftDb,
+            BigDecimal predictedShiftDb,
             BigDecimal kermaChangePercent,
             boolean needsPhysicist,
             List<String> remarks) {
@@ -71,6 +73,7 @@ public record ImpactView(
                     impact.after().map(Setting::of).orElse(null),
                     impact.fields(),
                     figure(impact.exposureShiftDb()),
+                    figure(impact.predictedShiftDb()),
                     figure(impact.kermaChangePercent()),
                     impact.needsPhysicist(),
                     impact.remarks());
@@ -83,6 +86,7 @@ public record ImpactView(
             AdjustmentView before,
             AdjustmentView after,
             BigDecimal exposureShiftDb,
+            BigDecimal predictedShiftDb,
             BigDecimal kermaChangePercent,
             boolean needsPhysicist,
             List<String> remarks) {
@@ -92,6 +96,7 @@ public record ImpactView(
                     impact.before().map(AdjustmentView::of).orElse(null),
                     impact.after().map(AdjustmentView::of).orElse(null),
                     figure(impact.exposureShiftDb()),
+                    figure(impact.predictedShiftDb()),
                     figure(impact.kermaChangePercent()),
                     impact.needsPhysicist(),
                     impact.remarks());
