@@ -91,8 +91,11 @@ final class PlacedRow {
                         course.byThickness(thicknessCentimetres).kV(), thicknessCentimetres));
     }
 
-    /** With the row's own kV the model must reach the reference thickness, and the thickness asked. */
+    /** Exposures are over a target; and with the row's own kV the model must reach the reference thickness, and the thickness asked. */
     private Optional<String> findOwnObjection(double thicknessCentimetres) {
+        if (target <= 0) {
+            return Optional.of("the target exposure index is " + Figures.plain(target));
+        }
         return beam.findObjection(kV(), reference()).or(() -> beam.findObjection(kV(), thicknessCentimetres));
     }
 

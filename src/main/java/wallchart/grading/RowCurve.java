@@ -17,6 +17,10 @@ final class RowCurve {
 
     private static final int STEP = 50;
     private static final int CALIPER = 10;
+
+    /** No query asks beyond 60 cm, and no model reaches there: a band that does was miswritten. */
+    private static final long THICKEST = 6000;
+
     private static final double PER_CENTIMETRE = 100;
 
     private final List<CurvePoint> points = new ArrayList<>();
@@ -27,7 +31,7 @@ final class RowCurve {
     /** @param reference receptor exposure that is 0 dB */
     static RowCurve of(PlacedRow row, double reference) {
         var curve = new RowCurve();
-        for (int hundredths : thicknesses(row.row().key().band(), row.row().referenceThickness())) {
+        for (long hundredths : thicknesses(row.row().key().band(), row.row().referenceThickness())) {
             curve.add(row, hundredths / PER_CENTIMETRE, reference);
         }
         return curve;
@@ -71,21 +75,21 @@ final class RowCurve {
         return List.of(new Unpredicted(band.from().inCentimetres(), band.to().inCentimetres(), reason));
     }
 
-    /** In hundredths of a centimetre, which is how thickness is kept; ascending. */
-    static List<Integer> thicknesses(Band band, PartThickness reference) {
-        int from = hundredths(band.from());
-        int to = hundredths(band.to());
-        var found = new TreeSet<Integer>();
+    /** In hundredths of a centimetre, which is how thickness is kept; ascending. Beyond the thickest part its ends only. */
+    static List<Long> thicknesses(Band band, PartThickness reference) {
+        long from = hundredths(band.from());
+        long to = hundredths(band.to());
+        var found = new TreeSet<Long>();
         Stream.of(from, from + CALIPER, hundredths(reference), to - CALIPER)
                 .filter(at -> at >= from && at < to)
                 .forEach(found::add);
-        for (int at = (from / STEP + 1) * STEP; at < to; at += STEP) {
+        for (long at = (from / STEP + 1) * STEP; at < Math.min(to, THICKEST); at += STEP) {
             found.add(at);
         }
         return List.copyOf(found);
     }
 
-    private static int hundredths(PartThickness thickness) {
-        return thickness.centimetres().movePointRight(2).intValueExact();
+    private static long hundredths(PartThickness thickness) {
+        return thickness.centimetres().movePointRight(2).longValueExact();
     }
 }

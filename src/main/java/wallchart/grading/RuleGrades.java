@@ -120,7 +120,27 @@ final class RuleGrades {
                 TIMES_EXPOSURE,
                 place + (up ? "15 % more kV gives x " : "kV divided by 1.15 takes away x ") + Figures.two(times)
                         + ", the rule says 2: with " + (up ? "half" : "double") + " the mAs the receptor gets "
-                        + Figures.moreOrLess(ratio));
+                        + Figures.moreOrLess(ratio) + inUse());
+    }
+
+    /** Where an answer by this row works with the 15 % rule. */
+    private String inUse() {
+        var band = row.row().key().band();
+        if (isLimited(band.from().inCentimetres()) || isLimited(band.to().inCentimetres())) {
+            return "; in use where the kV meets its limit inside the band";
+        }
+        return row.how().room().generator().kV().has(row.setting().kV())
+                ? ""
+                : "; in use, as " + row.setting().kV() + " is no station";
+    }
+
+    /** By the other methods the kV stays what the row says. */
+    private boolean isLimited(double thickness) {
+        if (!(row.setting().thicknessMethod() instanceof ThicknessMethod.KilovoltsPerCentimetre)) {
+            return false;
+        }
+        var wanted = row.course().byThickness(thickness);
+        return wanted.kV() != row.course().limited(wanted).kV();
     }
 
     private Grade grid(String name) {

@@ -29,13 +29,24 @@ class CurvesTest {
 
     @Test
     void a_band_is_looked_at_every_half_centimetre_and_a_caliper_reading_inside_its_ends() {
-        assertThat(thicknesses("18", "20", "19")).containsExactly(1800, 1810, 1850, 1900, 1950, 1990);
-        assertThat(thicknesses("2.25", "3.05", "2.65")).containsExactly(225, 235, 250, 265, 295, 300);
-        assertThat(thicknesses("4", "4.05", "4.05")).containsExactly(400);
+        assertThat(thicknesses("18", "20", "19")).containsExactly(1800L, 1810L, 1850L, 1900L, 1950L, 1990L);
+        assertThat(thicknesses("2.25", "3.05", "2.65")).containsExactly(225L, 235L, 250L, 265L, 295L, 300L);
+        assertThat(thicknesses("4", "4.05", "4.05")).containsExactly(400L);
+        assertThat(thicknesses("59", "9999999999", "59")).containsExactly(5900L, 5910L, 5950L, 999999999890L);
     }
 
-    private static List<Integer> thicknesses(String from, String to, String reference) {
+    private static List<Long> thicknesses(String from, String to, String reference) {
         return RowCurve.thicknesses(Band.centimetres(from, to), PartThickness.centimetres(reference));
+    }
+
+    @Test
+    void a_target_exposure_index_of_nought_is_a_sentence_not_a_division() {
+        assertThat(checked(aRow(18, 24).withTargetExposureIndex(0))
+                        .rows()
+                        .get(0)
+                        .notPredicted())
+                .extracting(Unpredicted::reason)
+                .containsExactly("the target exposure index is 0");
     }
 
     @Test

@@ -146,4 +146,15 @@ class PublishedRulesTest {
                 .isCloseTo((without / behindGrid / factor - 1) * 100, within(0.2));
         assertThat(grade.text()).contains("no grid instead of g10 needs x");
     }
+
+    @Test
+    void the_fifteen_percent_rule_says_where_a_row_works_with_it() {
+        assertThat(grade(aRow("80").withMethod("fixed"), Rule.FIFTEEN_PERCENT).text())
+                .doesNotContain("in use");
+        assertThat(grade(aRow("80.5").withMethod("fixed"), Rule.FIFTEEN_PERCENT).text())
+                .endsWith("; in use, as 80.5 kV is no station");
+        assertThat(grade(aRow("80").withMethod("kv-per-cm", "3").withKVWindow("78", "83"), Rule.FIFTEEN_PERCENT)
+                        .text())
+                .endsWith("; in use where the kV meets its limit inside the band");
+    }
 }
