@@ -75,6 +75,10 @@ class AccessMatrixTest {
             GET    /api/v1/charts/{room}/compare                 401    403      403        +            +    +         +
             POST   /api/v1/charts/{room}/changes                 401    403      403        +            +    +         403
             POST   /api/v1/charts/{room}/reverts                 401    403      403        +            +    +         403
+            POST   /api/v1/charts/{room}/plans                   401    403      403        +            +    +         403
+            POST   /api/v1/charts/{room}/plans/preview           401    403      403        +            +    +         403
+            POST   /api/v1/charts/{room}/transfers               401    403      403        +            +    +         403
+            POST   /api/v1/charts/{room}/transfers/preview       401    403      403        +            +    +         403
             GET    /api/v1/changes                               401    403      403        +            +    +         +
             GET    /api/v1/changes/{id}                          401    403      403        +            +    +         +
             PUT    /api/v1/changes/{id}                          401    403      403        +            +    +         403

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import wallchart.equipment.SupportKind;
 import wallchart.planning.RoomTransfer;
@@ -77,7 +78,7 @@ public final class TransferBodies {
         for (int i = 0; i < examinations.size(); i++) {
             members.plainText("/examinations/" + i, examinations.get(i), LONGEST_EXAMINATION);
         }
-        return examinations.contains(null) ? List.of() : examinations;
+        return examinations.stream().anyMatch(Objects::isNull) ? List.of() : examinations;
     }
 
     /** What stands for what, each a name of the site's. */
