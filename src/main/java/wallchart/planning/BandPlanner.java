@@ -9,7 +9,6 @@ import wallchart.chart.ExposureControl;
 import wallchart.chart.Row;
 import wallchart.chart.RowKey;
 import wallchart.equipment.Room;
-import wallchart.physics.BeamPhysics;
 import wallchart.planning.ConsoleFit.Exact;
 import wallchart.planning.ConsoleFit.Fit;
 import wallchart.planning.ConsoleFit.Fits;
@@ -24,13 +23,13 @@ import wallchart.technique.ExposureModel;
  */
 final class BandPlanner {
 
-    private final BeamPhysics physics;
+    private final Models models;
     private final ExposureModel model;
     private final ChartRules rules;
 
-    BandPlanner(BeamPhysics physics, ChartRules rules) {
-        this.physics = physics;
-        this.model = new ExposureModel(physics);
+    BandPlanner(Models models, ChartRules rules) {
+        this.models = models;
+        this.model = models.exposure();
         this.rules = rules;
     }
 
@@ -102,7 +101,7 @@ final class BandPlanner {
             this.how = how;
             this.proven = proven;
             this.plan = plan;
-            this.console = new ConsoleFit(room, rules, physics);
+            this.console = new ConsoleFit(room, rules, models);
             this.origin = Origin.of(
                     room.id(), proven.from(), proven.row(), model.entrancePerMAs(how, proven.kV(), proven.thickness()));
         }

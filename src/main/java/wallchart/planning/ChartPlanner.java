@@ -33,14 +33,14 @@ public final class ChartPlanner {
     private final Rooms rooms;
     private final Charts charts;
     private final ChartRules rules;
-    private final BeamPhysics physics;
+    private final Models models;
     private final SignoffDesk desk;
 
     public ChartPlanner(Rooms rooms, Charts charts, ChartRules rules, BeamPhysics physics, SignoffDesk desk) {
         this.rooms = rooms;
         this.charts = charts;
         this.rules = rules;
-        this.physics = physics;
+        this.models = Models.of(physics);
         this.desk = desk;
     }
 
@@ -88,7 +88,7 @@ public final class ChartPlanner {
     }
 
     private Planned plan(Room room, int version, ChartContent before, PlanRequest asked) {
-        var planner = new BandPlanner(physics, rules);
+        var planner = new BandPlanner(models, rules);
         if (asked.technique() instanceof PlanRequest.Named named) {
             return findRow(before, named.row())
                     .map(row ->
@@ -127,7 +127,7 @@ public final class ChartPlanner {
         if (!selection.problems().isEmpty()) {
             return refused(selection.problems());
         }
-        var proposal = new TransferCalculation(physics, rules, from.get(), to, asked)
+        var proposal = new TransferCalculation(models, rules, from.get(), to, asked)
                 .proposal(selection.rows(), content.adjustments(), version, before);
         return proposal.edits() > Edits.MOST_ROWS ? tooMany(proposal) : new Planned.Drawn(proposal);
     }

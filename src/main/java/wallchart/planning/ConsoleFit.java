@@ -12,7 +12,6 @@ import wallchart.chart.Finding;
 import wallchart.chart.Row;
 import wallchart.chart.RowSetting;
 import wallchart.equipment.Room;
-import wallchart.physics.BeamPhysics;
 import wallchart.quantity.CurrentTimeProduct;
 import wallchart.quantity.PartThickness;
 import wallchart.quantity.TubeVoltage;
@@ -44,11 +43,11 @@ final class ConsoleFit {
     private final ExposureModel model;
     private final Predictions predictions;
 
-    ConsoleFit(Room room, ChartRules rules, BeamPhysics physics) {
+    ConsoleFit(Room room, ChartRules rules, Models models) {
         this.room = room;
         this.rules = rules;
-        this.model = new ExposureModel(physics);
-        this.predictions = new Predictions(physics);
+        this.model = models.exposure();
+        this.predictions = models.predictions();
     }
 
     /** What comes of it. */

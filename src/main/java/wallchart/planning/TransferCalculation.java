@@ -13,7 +13,6 @@ import wallchart.chart.RowKey;
 import wallchart.chart.RowSetting;
 import wallchart.equipment.Grid;
 import wallchart.equipment.Room;
-import wallchart.physics.BeamPhysics;
 import wallchart.planning.ConsoleFit.Exact;
 import wallchart.planning.ConsoleFit.Fit;
 import wallchart.planning.ConsoleFit.Fits;
@@ -28,6 +27,7 @@ final class TransferCalculation {
     private static final int LEAST_TARGET = 10;
     private static final int MOST_TARGET = 10_000;
 
+    private final Models models;
     private final ExposureModel model;
     private final Room from;
     private final Room to;
@@ -37,13 +37,14 @@ final class TransferCalculation {
     private final List<ProposedRow> rows = new ArrayList<>();
     private final List<LeftOut> leftOut = new ArrayList<>();
 
-    TransferCalculation(BeamPhysics physics, ChartRules rules, Room from, Room to, RoomTransfer asked) {
-        this.model = new ExposureModel(physics);
+    TransferCalculation(Models models, ChartRules rules, Room from, Room to, RoomTransfer asked) {
+        this.models = models;
+        this.model = models.exposure();
         this.from = from;
         this.to = to;
         this.asked = asked;
         this.counterparts = new Counterparts(from, to, asked);
-        this.console = new ConsoleFit(to, rules, physics);
+        this.console = new ConsoleFit(to, rules, models);
     }
 
     /**
@@ -61,7 +62,7 @@ final class TransferCalculation {
         }
         var withdrawn = Overlaps.withdrawn(before, rows);
         var taken = before.adjustments().isEmpty() && !rows.isEmpty() ? adjustments : List.<Adjustment>of();
-        var words = new TransferWords(from, to, asked, rows);
+        var words = new TransferWords(models.calibrations(), from, to, asked, rows);
         return new ChartProposal(
                 to.id(),
                 version,

@@ -76,8 +76,15 @@ record TransferFactors(ExposureModel model, Arrangement before, Arrangement afte
     }
 
     private String beamWords() {
-        return "what the patient and the receptor make of a beam behind " + before.totalFiltration()
-                + " and of one behind " + after.totalFiltration();
+        return "signal behind the patient for each uGy in front: of a beam of " + beam(before) + " over that of "
+                + beam(after);
+    }
+
+    private String beam(Arrangement how) {
+        var paper = how.totalFiltration();
+        var used = model.inBeam(how);
+        return used + (used.equals(paper) ? "" : " (" + paper + " on paper, brought to its half-value layer)")
+                + ", anode " + Decimals.plain(how.room().tube().anodeAngleDegrees()) + " degrees";
     }
 
     private String gridWords() {

@@ -5,6 +5,7 @@ import java.util.List;
 import wallchart.chart.Adjustment;
 import wallchart.chart.ExposureControl;
 import wallchart.chart.RowKey;
+import wallchart.equipment.Calibrations;
 import wallchart.equipment.MeasuredOutput;
 import wallchart.equipment.Receptor;
 import wallchart.equipment.Room;
@@ -13,12 +14,14 @@ import wallchart.technique.ExposureModel;
 /** What a transfer says of itself to those who sign it. */
 final class TransferWords {
 
+    private final Calibrations calibrations;
     private final Room from;
     private final Room to;
     private final RoomTransfer asked;
     private final List<ProposedRow> rows;
 
-    TransferWords(Room from, Room to, RoomTransfer asked, List<ProposedRow> rows) {
+    TransferWords(Calibrations calibrations, Room from, Room to, RoomTransfer asked, List<ProposedRow> rows) {
+        this.calibrations = calibrations;
         this.from = from;
         this.to = to;
         this.asked = asked;
@@ -66,11 +69,12 @@ final class TransferWords {
                 : "Named adjustments stay those of room " + to.id() + ": its own are not touched.";
     }
 
-    private static String output(Room room) {
+    private String output(Room room) {
+        boolean fitted = calibrations.find(room.tube()).isPresent();
         return room.tube()
                 .output()
                 .map(MeasuredOutput::measuredOn)
-                .map(day -> "output measured " + day)
+                .map(day -> "output measured " + day + ", beam model " + (fitted ? "fitted to it" : "not fitted to it"))
                 .orElse("output not measured, by the beam model, uncalibrated");
     }
 

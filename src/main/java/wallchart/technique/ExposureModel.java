@@ -85,7 +85,7 @@ public final class ExposureModel {
     }
 
     /** All that filters the beam, as the half-value layer of this tube has it: what paper states may differ. */
-    private Filtration inBeam(Arrangement how) {
+    public Filtration inBeam(Arrangement how) {
         return outputs.inBeam(how.room().tube(), how.totalFiltration());
     }
 

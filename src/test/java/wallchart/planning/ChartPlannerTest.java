@@ -19,6 +19,8 @@ import wallchart.chart.ChartContent;
 import wallchart.chart.Charts;
 import wallchart.chart.PublishingFixtures;
 import wallchart.equipment.Rooms;
+import wallchart.grading.ChartPhysics;
+import wallchart.grading.PhysicsLimits;
 import wallchart.people.PeopleFixtures;
 import wallchart.people.Role;
 import wallchart.planning.BandPlan.Kind;
@@ -61,6 +63,7 @@ class ChartPlannerTest extends OnEveryDatabase {
                 charts,
                 RULES,
                 new ImpactCalculation(PHYSICS, ReviewLimits.DEFAULTS),
+                new ChartPhysics(PHYSICS, List.of(), PhysicsLimits.DEFAULTS),
                 Period.ofYears(1));
         planner = new ChartPlanner(rooms, charts, RULES, PHYSICS, desk);
     }

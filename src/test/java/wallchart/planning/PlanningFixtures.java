@@ -23,7 +23,8 @@ import wallchart.technique.ExposureModel;
 final class PlanningFixtures {
 
     static final BeamPhysics PHYSICS = BeamPhysics.load();
-    static final ExposureModel MODEL = new ExposureModel(PHYSICS);
+    static final Models MODELS = Models.of(PHYSICS);
+    static final ExposureModel MODEL = MODELS.exposure();
     static final ChartRules RULES = ChartRules.adultsOnly();
     static final Room ROOM = aRoom().room();
 
@@ -49,7 +50,7 @@ final class PlanningFixtures {
     static Planned plan(Room room, ChartContent before, RowBuilder proven, BandPlan plan) {
         var technique =
                 new BandPlanner.Proven(proven.row(), Optional.of(proven.row().key()));
-        return new BandPlanner(PHYSICS, RULES).plan(room, 1, before, technique, plan);
+        return new BandPlanner(MODELS, RULES).plan(room, 1, before, technique, plan);
     }
 
     static ChartProposal drawn(Planned planned) {
@@ -68,7 +69,7 @@ final class PlanningFixtures {
     }
 
     static ChartProposal transferred(Room from, Room to, RoomTransfer asked, ChartContent before, Row... rows) {
-        return new TransferCalculation(PHYSICS, RULES, from, to, asked).proposal(List.of(rows), List.of(), 1, before);
+        return new TransferCalculation(MODELS, RULES, from, to, asked).proposal(List.of(rows), List.of(), 1, before);
     }
 
     static ProposedRow only(ChartProposal proposal) {

@@ -10,7 +10,7 @@ import static wallchart.equipment.EquipmentFixtures.aSmallSpot;
 import static wallchart.equipment.EquipmentFixtures.aTube;
 import static wallchart.equipment.EquipmentFixtures.number;
 import static wallchart.planning.PlanningFixtures.MODEL;
-import static wallchart.planning.PlanningFixtures.PHYSICS;
+import static wallchart.planning.PlanningFixtures.MODELS;
 import static wallchart.planning.PlanningFixtures.ROOM;
 import static wallchart.planning.PlanningFixtures.RULES;
 import static wallchart.planning.PlanningFixtures.aTabletopRoom;
@@ -267,13 +267,13 @@ class TransferTest {
     @Test
     void adjustments_are_taken_along_only_where_the_room_has_none() {
         var theirs = List.of(timesMAs("cast", "1.5"));
-        var calculation = new TransferCalculation(PHYSICS, RULES, ROOM, other(), everything(ROOM));
+        var calculation = new TransferCalculation(MODELS, RULES, ROOM, other(), everything(ROOM));
         assertThat(calculation
                         .proposal(List.of(aRow().row()), theirs, 1, ChartContent.EMPTY)
                         .adjustments())
                 .isEqualTo(theirs);
         var own = new ChartContent(List.of(), List.of(timesMAs("plaster", "2")));
-        var again = new TransferCalculation(PHYSICS, RULES, ROOM, other(), everything(ROOM));
+        var again = new TransferCalculation(MODELS, RULES, ROOM, other(), everything(ROOM));
         var proposal = again.proposal(List.of(aRow().row()), theirs, 1, own);
         assertThat(proposal.adjustments()).isEmpty();
         assertThat(String.join(" ", proposal.assumptions())).contains("stay those of room r2");
