@@ -41,6 +41,11 @@ final class BandPlanner {
      */
     record Proven(Row row, Optional<RowKey> from) {
 
+        /** The member of a request that gave it. */
+        String member() {
+            return from.isPresent() ? "row" : "technique";
+        }
+
         double thickness() {
             return row.referenceThickness().inCentimetres();
         }
@@ -58,17 +63,17 @@ final class BandPlanner {
     Planned plan(Room room, int version, ChartContent before, Proven proven, BandPlan plan) {
         if (proven.row().setting().control() instanceof ExposureControl.Automatic) {
             return Planned.wrong(
-                    "row",
-                    "row " + proven.row().key() + " leaves the exposure to the AEC, which makes up for thickness by"
+                    proven.member(),
+                    "leaves the exposure to the AEC, which makes up for thickness by"
                             + " itself: start from a technique with mAs");
         }
         var how = Arrangement.find(room, proven.row());
         if (how.isEmpty()) {
-            return Planned.wrong("row", notThere(room, proven));
+            return Planned.wrong(proven.member(), notThere(room, proven));
         }
         var objection = model.findObjection(how.get(), proven.kV(), proven.thickness());
         return objection.isPresent()
-                ? Planned.wrong("row", "nothing can be planned from it: " + objection.get())
+                ? Planned.wrong(proven.member(), "nothing can be planned from it: " + objection.get())
                 : new Planned.Drawn(new Working(room, how.get(), proven, plan).proposal(version, before));
     }
 
