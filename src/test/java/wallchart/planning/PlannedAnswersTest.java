@@ -54,7 +54,7 @@ class PlannedAnswersTest {
 
     private static Technique answer(ChartVersion chart, PartThickness thickness) {
         var query = new Query(
-                "LSPINE", "ap", "adult", Optional.empty(), thickness, Optional.empty(), Optional.empty(), List.of());
+                "LSPINE", "ap", "adult", thickness, Optional.empty(), Optional.empty(), Optional.empty(), List.of());
         return ((Answer.Found) ANSWERS.answer(ROOM, chart, query, LocalDate.parse("2026-02-01"))).technique();
     }
 

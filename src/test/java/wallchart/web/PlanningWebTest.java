@@ -163,6 +163,9 @@ class PlanningWebTest {
                 .body("rows.kind", everyItem(equalTo("add")))
                 .body("rows[0].from.mAs", equalTo(8))
                 .body("withdrawn", empty());
+        var own = technique.put("grid", "g99");
+        ChangeCalls.assertWrongMember(post(PLANS + "/preview", body), "/technique");
+        technique.put("grid", own);
         technique.put("bandFromCm", 1);
         technique.put("colour", "red");
         technique.put("kV", "sixty");
