@@ -15,7 +15,10 @@ import wallchart.chart.Charts;
 import wallchart.chart.Draft;
 import wallchart.chart.Finding;
 import wallchart.chart.Publication;
+import wallchart.equipment.EquipmentDocument.OutputPart;
+import wallchart.equipment.EquipmentDocument.TubePart;
 import wallchart.equipment.Installation;
+import wallchart.equipment.MeasuredOutput;
 import wallchart.equipment.Rooms;
 import wallchart.people.Person;
 import wallchart.store.Actor;
@@ -65,13 +68,41 @@ final class DepartmentLoader {
         }
     }
 
+    /** A file that says what an earlier revision said is left out: what was entered since then is not undone by loading again. */
     void install(Clock then, RoomFiles files, Actor by) {
+        var digest = files.equipment().canonical().digest();
+        var said = rooms.revisions(files.room()).stream()
+                .filter(revision -> revision.digest().equals(digest))
+                .findFirst();
+        if (said.isPresent()) {
+            say.accept("room " + files.room() + ": equipment.yaml says what revision "
+                    + said.get().number() + " says, left out");
+            return;
+        }
+        requireNoOlderMeasurement(files);
         var installation = rooms.at(then).install(by, files.equipment(), "Loaded from a file");
         if (installation instanceof Installation.Refused refused) {
             throw new Refused("equipment of room " + files.room() + ": "
                     + refused.problems().get(0) + more(refused.problems().size()));
         }
         say.accept("room " + files.room() + ": equipment installed");
+    }
+
+    /** A file that was edited, but not where somebody has measured meanwhile, would put the old measurement back unseen. */
+    private void requireNoOlderMeasurement(RoomFiles files) {
+        var written = Optional.ofNullable(files.equipment().tube())
+                .map(TubePart::output)
+                .map(OutputPart::measuredOn);
+        var inForce = rooms.find(files.room())
+                .flatMap(room -> room.tube().output())
+                .map(MeasuredOutput::measuredOn)
+                .filter(newest -> written.map(newest::isAfter).orElse(true));
+        inForce.ifPresent(newest -> {
+            throw new Refused("equipment of room " + files.room() + ": the tube's output was measured on " + newest
+                    + " by what is in force, the file "
+                    + written.map(day -> "has " + day).orElse("has none")
+                    + ": bring equipment.yaml up to date, or enter older data over the interface");
+        });
     }
 
     void publish(Clock then, RoomFiles files, VersionFiles version, Actor by, LocalDate reviewDue) {

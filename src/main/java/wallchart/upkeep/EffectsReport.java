@@ -5,22 +5,25 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import wallchart.chart.VersionHead;
 import wallchart.technique.ChartEffects;
+import wallchart.technique.GridShift;
 import wallchart.technique.OutputShift;
 import wallchart.technique.RowEffect;
 
 /**
- * What lies between two states of a room's equipment: the tube's output, and every chart that answers there then or later.
+ * What lies between two states of a room's equipment: the tube's output, the grids' factors, and every chart that answers there then or later.
  *
  * @param outputs at each tube voltage at which one of both was measured
+ * @param grids conversion factors that differ
  * @param charts the version in force and those scheduled, in the order of their numbers
  */
-public record EffectsReport(List<OutputShift> outputs, List<OfVersion> charts) {
+public record EffectsReport(List<OutputShift> outputs, List<GridShift> grids, List<OfVersion> charts) {
 
     /** What the change does to one version. */
     public record OfVersion(VersionHead version, ChartEffects effects) {}
 
     public EffectsReport {
         outputs = List.copyOf(outputs);
+        grids = List.copyOf(grids);
         charts = List.copyOf(charts);
     }
 

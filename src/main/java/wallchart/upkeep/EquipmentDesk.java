@@ -14,6 +14,7 @@ import wallchart.physics.BeamPhysics;
 import wallchart.store.Actor;
 import wallchart.technique.EquipmentEffects;
 import wallchart.technique.ExposureModel;
+import wallchart.technique.GridShift;
 import wallchart.upkeep.Drafting.Sound;
 import wallchart.upkeep.Drafting.Unsound;
 import wallchart.upkeep.EffectsReport.OfVersion;
@@ -126,7 +127,7 @@ public final class EquipmentDesk {
         var answering = AnsweringVersions.at(charts, before.id(), at).stream()
                 .map(version -> new OfVersion(version.head(), effects.of(version.content(), before, after)))
                 .toList();
-        return new EffectsReport(effects.outputs(before, after), answering);
+        return new EffectsReport(effects.outputs(before, after), GridShift.between(before, after), answering);
     }
 
     private RoomRevision newest(String room) {

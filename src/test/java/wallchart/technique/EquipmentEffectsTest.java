@@ -12,6 +12,8 @@ import static wallchart.equipment.EquipmentFixtures.number;
 import static wallchart.equipment.EquipmentFixtures.someSupports;
 import static wallchart.technique.TechniqueFixtures.PHYSICS;
 import static wallchart.technique.TechniqueFixtures.aConsole;
+import static wallchart.technique.TechniqueFixtures.aHandbookRoom;
+import static wallchart.technique.TechniqueFixtures.aParallelGrid;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -188,6 +190,25 @@ class EquipmentEffectsTest {
                 output.hvlAtKV(),
                 output.uncertaintyPercent(),
                 output.microGyPerMAsAtOneMetre());
+    }
+
+    @Test
+    void the_factors_of_a_grid_are_compared_wherever_one_of_both_tabulates_them() {
+        var before = aRoom().withGrids(List.of(aParallelGrid("8", "60 2", "120 4")));
+        var after = aRoom().withGrids(List.of(aParallelGrid("8", "60 2", "90 3.3", "120 4")));
+        var supports = aHandbookRoom().document().supports().stream()
+                .map(support -> new SupportPart(
+                        support.kind(),
+                        support.receptorGapCm(),
+                        support.sidCm(),
+                        List.of("none", "g8"),
+                        support.receptors(),
+                        null))
+                .toList();
+        assertThat(GridShift.between(
+                        before.withSupports(supports).room(),
+                        after.withSupports(supports).room()))
+                .containsExactly(new GridShift("g8", 90, 3, 3.3));
     }
 
     @Test

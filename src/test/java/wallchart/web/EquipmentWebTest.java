@@ -233,7 +233,12 @@ class EquipmentWebTest {
                 "focalRangeCm", Map.of("from", 100, "to", 120),
                 "factors", List.of(Map.of("kV", 70, "factor", 3.4), Map.of("kV", 120, "factor", 4.5)),
                 "reason", "Factors measured behind 20 cm of water");
-        calls.put("r1", "/grids/g10", body).then().statusCode(200);
+        calls.put("r1", "/grids/g10", body)
+                .then()
+                .statusCode(200)
+                .body("effects.gridFactors.grid", equalTo(List.of("g10", "g10", "g10")))
+                .body("effects.gridFactors.kV", equalTo(List.of(70, 90, 120)))
+                .body("effects.gridFactors[0].changePercent", equalTo(6.3f)); // 3.4 / 3.2
         calls.inForce("r1")
                 .then()
                 .body("document.grids[0].factors", hasSize(2))

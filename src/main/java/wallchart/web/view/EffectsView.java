@@ -6,13 +6,14 @@ import java.util.List;
 import java.util.OptionalDouble;
 import wallchart.equipment.RoomRevision;
 import wallchart.technique.ExposureModel;
+import wallchart.technique.GridShift;
 import wallchart.technique.OutputShift;
 import wallchart.technique.RowEffect;
 import wallchart.upkeep.EffectsReport;
 import wallchart.upkeep.EffectsReport.OfVersion;
 
 /**
- * What a change of a room's equipment does to its tube's output and to its charts.
+ * What a change of a room's equipment does to its tube's output, its grids' factors and its charts.
  *
  * @param comparedWith number of the revision before
  * @param largestOutputRatio output after over before, where it changed most; null where none is predicted
@@ -24,6 +25,7 @@ public record EffectsView(
         int affectedRows,
         Double largestOutputRatio,
         List<OutputView> outputs,
+        List<FactorView> gridFactors,
         List<ChartView> charts,
         RawValue limits) {
 
@@ -32,9 +34,20 @@ public record EffectsView(
     /** Output of the tube at one tube voltage, in uGy/mAs at 1 m. */
     public record OutputView(Double kV, Double before, Double after, Double changePercent) {
         static OutputView of(OutputShift shift) {
-            return new OutputView(
-                    shift.kilovolts(), shift.before(), shift.after(), Math.round((shift.ratio() - 1) * 1000) / 10.0);
+            return new OutputView(shift.kilovolts(), shift.before(), shift.after(), percent(shift.ratio()));
         }
+    }
+
+    /** Conversion factor of a grid at one tube voltage. */
+    public record FactorView(String grid, Double kV, Double before, Double after, Double changePercent) {
+        static FactorView of(GridShift shift) {
+            return new FactorView(
+                    shift.grid(), shift.kilovolts(), shift.before(), shift.after(), percent(shift.ratio()));
+        }
+    }
+
+    private static double percent(double ratio) {
+        return Math.round((ratio - 1) * 1000) / 10.0;
     }
 
     /** One version of the chart, in force or scheduled. */
@@ -87,6 +100,7 @@ public record EffectsView(
                 report.affectedRows(),
                 report.largestOutputRatio().orElse(null),
                 report.outputs().stream().map(OutputView::of).toList(),
+                report.grids().stream().map(FactorView::of).toList(),
                 report.charts().stream().map(ChartView::of).toList(),
                 LIMITS);
     }
