@@ -1,6 +1,7 @@
 package wallchart.grading;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -53,19 +54,12 @@ final class RuleGrades {
         if (objection.isPresent()) {
             return Grade.notPredicted(Rule.THICKNESS, method.slug(), unit, objection.get());
         }
-        var ends = Stream.of(
-                        row.row().key().band().from(), row.row().key().band().to())
-                .mapToDouble(end -> end.inCentimetres())
-                .filter(end -> end != reference && row.findMethodObjection(end).isEmpty())
-                .boxed()
-                .toList();
-        if (ends.isEmpty()) {
+        var worst = worstEnd();
+        if (worst.isEmpty()) {
             return Grade.notPredicted(
                     Rule.THICKNESS, method.slug(), unit, "both ends of the band lie outside the beam model");
         }
-        double end = ends.stream()
-                .max((one, other) -> Double.compare(Math.abs(ratioAt(one) - 1), Math.abs(ratioAt(other) - 1)))
-                .orElseThrow();
+        double end = worst.get();
         double instead = byVoltage
                 ? LocalPhysics.kilovoltsPerCentimetre(row.beam(), kV, reference)
                 : LocalPhysics.centimetresPerDoubling(row.beam(), kV, reference);
@@ -77,6 +71,14 @@ final class RuleGrades {
                 unit,
                 place + says(method, instead) + "; at " + Figures.plain(end) + " cm the receptor gets "
                         + Figures.moreOrLess(ratioAt(end)));
+    }
+
+    /** The end of the band at which the thickness rule alone is further off; empty where neither is predicted. */
+    private Optional<Double> worstEnd() {
+        var band = row.row().key().band();
+        return Stream.of(band.from().inCentimetres(), band.to().inCentimetres())
+                .filter(end -> end != reference && row.findMethodObjection(end).isEmpty())
+                .max(Comparator.comparingDouble(end -> Math.abs(ratioAt(end) - 1)));
     }
 
     private static String says(ThicknessMethod method, double instead) {

@@ -11,12 +11,15 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.stream.IntStream;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import wallchart.chart.ChartContent;
 import wallchart.chart.Row;
+import wallchart.physics.BeamPhysics;
 
 /** What holds for every row and chart. */
 class ContinuityPropertiesTest {
@@ -85,5 +88,20 @@ class ContinuityPropertiesTest {
         var kinds = new LinkedHashSet<PhysicsFinding.Kind>();
         checked.findings().forEach(finding -> kinds.add(finding.kind()));
         return kinds;
+    }
+
+    /** On a check that remembers nothing yet, where all of them work out the same beams at once. */
+    @Example
+    void many_threads_at_once_get_the_same_report() {
+        var content = chart(GradingFixtures.honestRows());
+        var fresh = new ChartPhysics(BeamPhysics.load(), List.of(), PhysicsLimits.DEFAULTS);
+
+        var reports = IntStream.range(0, 32)
+                .parallel()
+                .mapToObj(unused -> fresh.check(ROOM, content))
+                .distinct()
+                .toList();
+
+        assertThat(reports).containsExactly(CHECK.check(ROOM, content));
     }
 }
