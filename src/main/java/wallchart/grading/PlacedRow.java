@@ -23,6 +23,7 @@ final class PlacedRow {
     private final ArrangedBeam beam;
     private final RowCourse course;
     private final double target;
+    private final Optional<String> referenceObjection;
 
     private PlacedRow(Row row, Arrangement how, ArrangedBeam beam, RowCourse course) {
         this.row = row;
@@ -30,6 +31,7 @@ final class PlacedRow {
         this.beam = beam;
         this.course = course;
         this.target = target(row, how);
+        this.referenceObjection = findReferenceObjection();
     }
 
     /** @param quantity what counts as receptor exposure in the row's examination */
@@ -75,6 +77,19 @@ final class PlacedRow {
         return row.referenceThickness().inCentimetres();
     }
 
+    /** What the row sets there, where that is predicted; else {@link #findObjection} says why not. */
+    Optional<Working> findSetting(double thicknessCentimetres) {
+        if (findOwnObjection(thicknessCentimetres).isPresent()) {
+            return Optional.empty();
+        }
+        var wanted = course.byThickness(thicknessCentimetres);
+        var set = course.limited(wanted);
+        boolean predicted = isSettable(wanted)
+                && isSettable(set)
+                && beam.findObjection(set.kV(), thicknessCentimetres).isEmpty();
+        return predicted ? Optional.of(set) : Optional.empty();
+    }
+
     /** The sentence that says why nothing is predicted at that thickness; empty where something is. */
     Optional<String> findObjection(double thicknessCentimetres) {
         return findOwnObjection(thicknessCentimetres)
@@ -93,17 +108,23 @@ final class PlacedRow {
 
     /** Exposures are over a target; and with the row's own kV the model must reach the reference thickness, and the thickness asked. */
     private Optional<String> findOwnObjection(double thicknessCentimetres) {
-        if (target <= 0) {
-            return Optional.of("the target exposure index is " + Figures.plain(target));
-        }
-        return beam.findObjection(kV(), reference()).or(() -> beam.findObjection(kV(), thicknessCentimetres));
+        return referenceObjection.isPresent() ? referenceObjection : beam.findObjection(kV(), thicknessCentimetres);
+    }
+
+    private Optional<String> findReferenceObjection() {
+        return target > 0
+                ? beam.findObjection(kV(), reference())
+                : Optional.of("the target exposure index is " + Figures.plain(target));
     }
 
     private static Optional<String> beyondConsoles(Working set) {
-        boolean settable = set.kV() > 0 && set.mAs() > LEAST_MAS && set.mAs() < MOST_MAS;
-        return settable
+        return isSettable(set)
                 ? Optional.empty()
                 : Optional.of("the thickness method arrives at a kV or mAs that no console has");
+    }
+
+    private static boolean isSettable(Working set) {
+        return set.kV() > 0 && set.mAs() > LEAST_MAS && set.mAs() < MOST_MAS;
     }
 
     /** Signal at the receptor over the row's target exposure index, with that setting behind that thickness. */

@@ -2,7 +2,6 @@ package wallchart.grading;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import wallchart.chart.Band;
@@ -38,24 +37,24 @@ final class RowCurve {
     }
 
     private void add(PlacedRow row, double thickness, double reference) {
-        var objection = row.findObjection(thickness);
-        if (objection.isPresent()) {
-            missing(thickness, objection);
+        var setting = row.findSetting(thickness);
+        if (setting.isEmpty()) {
+            missing(thickness, row.findObjection(thickness).orElseThrow());
             return;
         }
-        var set = row.course().at(thickness);
+        var set = setting.get();
         double decibels = ExposureArithmetic.decibels(row.exposure(set, thickness) / reference);
         points.add(new CurvePoint(thickness, set.kV(), set.mAs(), decibels));
     }
 
     /** A stretch goes on while nothing was predicted in between. */
-    private void missing(double thickness, Optional<String> objection) {
+    private void missing(double thickness, String objection) {
         boolean first = gaps.isEmpty()
                 || !points.isEmpty()
                         && points.get(points.size() - 1).thicknessCm()
                                 > gaps.get(gaps.size() - 1).toCm();
         if (first) {
-            gaps.add(new Unpredicted(thickness, thickness, objection.orElseThrow()));
+            gaps.add(new Unpredicted(thickness, thickness, objection));
         } else {
             var last = gaps.remove(gaps.size() - 1);
             gaps.add(new Unpredicted(last.fromCm(), thickness, last.reason()));

@@ -16,6 +16,7 @@ public final class RowCourse {
     private final double mAs;
     private final double reference;
     private final ArrangedBeam beam;
+    private double signalAtReference;
 
     /** @param beam of the row's own arrangement and receptor; asked for rows of method {@code attenuation} only */
     public RowCourse(Room room, Row row, ArrangedBeam beam) {
@@ -46,10 +47,16 @@ public final class RowCourse {
                                     more, doubling.cmPerDoubling().doubleValue()));
         }
         if (method instanceof ThicknessMethod.Attenuation) {
-            return new Working(
-                    kV, mAs * beam.signalPerMAs(kV, reference) / beam.signalPerMAs(kV, thicknessCentimetres));
+            return new Working(kV, mAs * atReference() / beam.signalPerMAs(kV, thicknessCentimetres));
         }
         return new Working(kV, mAs);
+    }
+
+    private double atReference() {
+        if (signalAtReference == 0) {
+            signalAtReference = beam.signalPerMAs(kV, reference);
+        }
+        return signalAtReference;
     }
 
     /** The same within the row's kV window and the generator's range, the mAs making up for it: rules 2 and 6. */
