@@ -190,7 +190,12 @@ public final class Rooms {
 
     /** As {@link #inForce(String, Instant)}, as the given transaction sees it. */
     public Optional<Room> inForce(ReadTx tx, String id, Instant at) {
-        return store.findInForce(tx, id, at).map(RoomRevision::room);
+        return revisionInForce(tx, id, at).map(RoomRevision::room);
+    }
+
+    /** As {@link #revisionInForce(String, Instant)}, as the given transaction sees it. */
+    public Optional<RoomRevision> revisionInForce(ReadTx tx, String id, Instant at) {
+        return store.findInForce(tx, id, at);
     }
 
     /** Every state of the room's equipment, oldest first; none for an unknown room. */

@@ -20,11 +20,15 @@ public record Impact(List<RowImpact> rows, List<AdjustmentImpact> adjustments, R
     }
 
     /**
-     * The same as it is shown and signed: its digest also names the version that the change is applied to. Where others publish
-     * meanwhile, whoever looked before looks again.
+     * The same as it is shown and signed: its digest also names the version that the change is applied to, and the state of the room's
+     * equipment. Where others publish, or the tube is measured anew meanwhile, whoever looked before looks again.
      */
-    Impact onVersion(int number) {
-        return new Impact(rows, adjustments, limits, "sha256:" + Sha256.hex(digest + " on version " + number));
+    Impact on(int version, String equipmentDigest) {
+        return new Impact(
+                rows,
+                adjustments,
+                limits,
+                "sha256:" + Sha256.hex(digest + " on version " + version + " with equipment " + equipmentDigest));
     }
 
     /** Whether a physicist has to concur before this may be signed. */

@@ -11,6 +11,7 @@ import wallchart.chart.Charts;
 import wallchart.chart.Comparison;
 import wallchart.chart.Finding;
 import wallchart.equipment.Room;
+import wallchart.equipment.RoomRevision;
 import wallchart.equipment.Rooms;
 import wallchart.signoff.Change.Declined;
 import wallchart.signoff.Change.Signed;
@@ -36,8 +37,9 @@ final class Proposals {
     /** A proposal with what is said about it, but for beam physics, which keeps no step from being taken. */
     Assessment assess(ReadTx tx, Change change) {
         var proposal = of(tx, change);
-        var room = room(tx, change);
-        var impact = impacts.of(room, proposal.before(), proposal.after()).onVersion(proposal.onVersion());
+        var equipment = equipment(tx, change);
+        var room = equipment.room();
+        var impact = impacts.of(room, proposal.before(), proposal.after()).on(proposal.onVersion(), equipment.digest());
         return new Assessment(proposal, room, findings(tx, proposal, room), impact);
     }
 
@@ -87,9 +89,9 @@ final class Proposals {
     }
 
     /** The room as it is equipped now, or was when the change was signed. */
-    private Room room(ReadTx tx, Change change) {
+    private RoomRevision equipment(ReadTx tx, Change change) {
         var at = change instanceof Signed signed ? signed.decision().at() : tx.at();
-        return rooms.inForce(tx, change.head().room(), at)
+        return rooms.revisionInForce(tx, change.head().room(), at)
                 .orElseThrow(() -> new IllegalStateException("room "
                         + change.head().room() + " of change " + change.id() + " has no equipment; restore a backup"));
     }

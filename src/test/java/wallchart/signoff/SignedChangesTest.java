@@ -1,6 +1,7 @@
 package wallchart.signoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static wallchart.equipment.EquipmentFixtures.aRoom;
 import static wallchart.signoff.DeskFixtures.MEANING;
 import static wallchart.signoff.DeskFixtures.done;
 import static wallchart.signoff.DeskFixtures.revision;
@@ -39,6 +40,25 @@ class SignedChangesTest extends OnADesk {
         var other = department.submitted(
                 department.put(department.opened(1), row(12, 18).withMAs("27")));
         done(department.sign(department.lead, other));
+        assertRefused(department.sign(department.lead, change), Kind.CONCURRENCE_NEEDED);
+    }
+
+    @Test
+    void neither_concurrence_nor_look_outlives_new_equipment() {
+        var change = department.submittedSmall(1, "40");
+        change = done(desk.concur(department.physicist, change.id(), revision(change), Optional.empty()));
+        var seen = department.impact(change);
+        department.rooms.install(department.physicist, aRoom().uncalibrated().document());
+        assertRefused(
+                desk.sign(
+                        department.lead,
+                        change.id(),
+                        revision(change),
+                        MEANING,
+                        Optional.empty(),
+                        seen,
+                        Optional.empty()),
+                Kind.IMPACT_CHANGED);
         assertRefused(department.sign(department.lead, change), Kind.CONCURRENCE_NEEDED);
     }
 
