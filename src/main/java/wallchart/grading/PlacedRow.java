@@ -7,6 +7,7 @@ import wallchart.chart.RowSetting;
 import wallchart.physics.ReceptorResponse;
 import wallchart.technique.ArrangedBeam;
 import wallchart.technique.Arrangement;
+import wallchart.technique.MostlyLung;
 import wallchart.technique.RowCourse;
 import wallchart.technique.Working;
 
@@ -23,6 +24,7 @@ final class PlacedRow {
     private final ArrangedBeam beam;
     private final RowCourse course;
     private final double target;
+    private final Optional<String> lung;
 
     private PlacedRow(Row row, Arrangement how, ArrangedBeam beam, RowCourse course) {
         this.row = row;
@@ -30,6 +32,7 @@ final class PlacedRow {
         this.beam = beam;
         this.course = course;
         this.target = target(row, how);
+        this.lung = MostlyLung.findObjection(row.key().examination());
     }
 
     /** @param quantity what counts as receptor exposure in the row's examination */
@@ -83,6 +86,25 @@ final class PlacedRow {
                 .or(() -> beam.findObjection(course.at(thicknessCentimetres).kV(), thicknessCentimetres));
     }
 
+    /** The same for any tube voltage in this row's beam, whatever its rules make of the thickness. */
+    Optional<String> findBeamObjection(double kilovolts, double thicknessCentimetres) {
+        return lung.or(() -> beam.findObjection(kilovolts, thicknessCentimetres));
+    }
+
+    /** The relative difference of two exposures at one tube voltage that cannot be told from none. */
+    double tellable() {
+        return Tellable.atOneVoltage(beam.response());
+    }
+
+    /**
+     * The same where the tube voltage differs.
+     *
+     * @param kilovolts the lower of the two
+     */
+    double tellable(double kilovolts) {
+        return Tellable.acrossVoltages(beam.response(), how.receptor().kind(), kilovolts);
+    }
+
     /** The same for what the thickness method sets by itself, whatever limits the row and the console have. */
     Optional<String> findMethodObjection(double thicknessCentimetres) {
         return findOwnObjection(thicknessCentimetres)
@@ -96,7 +118,7 @@ final class PlacedRow {
         if (target <= 0) {
             return Optional.of("the target exposure index is " + Figures.plain(target));
         }
-        return beam.findObjection(kV(), reference()).or(() -> beam.findObjection(kV(), thicknessCentimetres));
+        return findBeamObjection(kV(), reference()).or(() -> findBeamObjection(kV(), thicknessCentimetres));
     }
 
     private static Optional<String> beyondConsoles(Working set) {
