@@ -3,6 +3,7 @@ package wallchart;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -12,10 +13,15 @@ import wallchart.chart.ExposureControl;
 import wallchart.chart.Finding.Severity;
 import wallchart.grading.ChartPhysics;
 import wallchart.grading.ExaminationPhysics;
+import wallchart.grading.Offer;
 import wallchart.grading.PhysicsFinding;
+import wallchart.grading.PhysicsFinding.Kind;
+import wallchart.grading.PhysicsLimits;
 import wallchart.grading.PhysicsReport;
 import wallchart.grading.Verdict;
 import wallchart.physics.BeamPhysics;
+import wallchart.technique.MostlyLung;
+import wallchart.technique.ReferenceLevel;
 
 /** What beam physics says of the demo's charts: few findings, each worth a look. */
 class DemoPhysicsTest {
@@ -58,19 +64,73 @@ class DemoPhysicsTest {
 
     /** The thickest bands of three examinations reach beyond the 36 cm of the model: they have both. */
     @Test
-    void every_row_has_a_curve_or_a_sentence_and_only_what_aec_ends_has_no_curve() {
+    void every_row_has_a_curve_or_a_sentence_and_only_what_aec_ends_or_lung_fills_has_none() {
         for (var report : reports) {
             for (var examination : report.examinations()) {
                 for (var row : examination.rows()) {
                     var name = row.row().key().toString();
                     boolean automatic = row.row().setting().control() instanceof ExposureControl.Automatic;
-                    assertThat(row.curve().isEmpty()).as(name).isEqualTo(automatic);
+                    assertThat(row.curve().isEmpty())
+                            .as(name)
+                            .isEqualTo(automatic || MostlyLung.is(examination.examination()));
                     assertThat(row.curve().isEmpty() && row.notPredicted().isEmpty())
                             .as(name)
                             .isFalse();
                 }
             }
         }
+    }
+
+    /** What is said of every row is said of none. */
+    @Test
+    void fewer_than_one_examination_in_ten_is_offered_something_and_none_of_it_is_said_all_over() {
+        for (var report : reports) {
+            var texts = report.examinations().stream()
+                    .flatMap(examination -> examination.offers().stream())
+                    .map(Offer::text)
+                    .toList();
+            assertThat(texts).allSatisfy(text -> assertThat(Collections.frequency(texts, text))
+                    .isLessThanOrEqualTo(2));
+            assertThat(texts.size() * 10).isLessThan(report.examinations().size());
+        }
+    }
+
+    @Test
+    void the_levels_of_the_demo_are_not_questioned_and_ten_times_as_high_all_of_manual_rows_are() {
+        for (var report : reports) {
+            assertThat(report.findings())
+                    .extracting(PhysicsFinding::kind)
+                    .doesNotContain(Kind.DOUBTFUL_KERMA_LEVEL, Kind.DOUBTFUL_AREA_LEVEL);
+        }
+        var levels = SettingsFile.read(Path.of("demo-data/site.yaml")).referenceLevels();
+        var slipped = levels.stream().map(DemoPhysicsTest::tenfold).toList();
+        var physics = new ChartPhysics(BeamPhysics.load(), slipped, PhysicsLimits.DEFAULTS);
+        for (var demo : DemoRoom.all()) {
+            var report = physics.check(demo.room(), demo.versions().get(1).content());
+            assertThat(report.examinations())
+                    .filteredOn(DemoPhysicsTest::isManualWithLevel)
+                    .isNotEmpty()
+                    .allSatisfy(examination -> assertThat(examination.find(Kind.DOUBTFUL_KERMA_LEVEL))
+                            .isPresent());
+        }
+    }
+
+    private static boolean isManualWithLevel(ExaminationPhysics examination) {
+        return examination.rows().stream()
+                .flatMap(row -> row.dose().stream())
+                .anyMatch(dose -> !dose.upperBound() && dose.referenceLevel().isPresent());
+    }
+
+    private static ReferenceLevel tenfold(ReferenceLevel level) {
+        return new ReferenceLevel(
+                level.bodyPart(),
+                level.projection(),
+                level.patientGroup(),
+                level.quantity(),
+                level.value().movePointRight(1),
+                level.unit(),
+                level.year(),
+                level.source());
     }
 
     @Test

@@ -71,21 +71,27 @@ final class ExaminationCheck {
     private List<Offer> offers(Row row) {
         return Optional.ofNullable(placed.get(row))
                 .filter(place -> place.findObjection(place.reference()).isEmpty())
-                .map(new Offers(beams)::of)
+                .flatMap(place -> doses.find(row, place.how()).map(dose -> new Offers(beams, dose).of(place)))
                 .orElse(List.of());
     }
 
     /** The predicted row whose reference thickness lies nearest the middle of what the examination covers; of two, the thinner. */
     private Optional<PlacedRow> findReference() {
+        double middle = middleCentimetres();
+        return rows.stream()
+                .map(placed::get)
+                .filter(row -> row != null && row.findObjection(row.reference()).isEmpty())
+                .min(Comparator.comparingDouble(row -> Math.abs(row.reference() - middle)));
+    }
+
+    /** The middle of what the examination covers. */
+    private double middleCentimetres() {
         double from = rows.get(0).key().band().from().inCentimetres();
         double to = rows.stream()
                 .mapToDouble(row -> row.key().band().to().inCentimetres())
                 .max()
                 .orElseThrow();
-        return rows.stream()
-                .map(placed::get)
-                .filter(row -> row != null && row.findObjection(row.reference()).isEmpty())
-                .min(Comparator.comparingDouble(row -> Math.abs(row.reference() - (from + to) / 2)));
+        return (from + to) / 2;
     }
 
     private RowPhysics physics(Row row, Optional<PlacedRow> middle, boolean withGrades) {
@@ -133,10 +139,10 @@ final class ExaminationCheck {
             middle.flatMap(row -> new WholeDrift(limits).find(found, reference(row)))
                     .ifPresent(findings::add);
         }
-        var standing = middle.flatMap(row ->
-                found.stream().filter(physics -> physics.row() == row.row()).findFirst());
+        LungAsWater.find(rows).ifPresent(findings::add);
+        var beside = new LevelFindings(middleCentimetres(), this::offers);
         for (var level : levels(found)) {
-            findings.addAll(new LevelFindings(level, this::offers).of(found, standing));
+            findings.addAll(beside.of(level, found));
         }
         return findings;
     }

@@ -11,6 +11,8 @@ final class Figures {
 
     private static final double PERCENT = 100;
 
+    private static final int TENTHS = 10;
+
     /** More than this many others of a kind are counted, not listed. */
     private static final int NAMED = 4;
 
@@ -41,9 +43,17 @@ final class Figures {
         return (value > 0 ? "+" : "") + two(value);
     }
 
-    /** How much more or less a ratio is, such as {@code 16 % less}. */
+    /** By how many percent a ratio is over 1, to a tenth: what is smaller is noise of the arithmetic. */
+    static double percentMore(double ratio) {
+        return Math.round((ratio - 1) * PERCENT * TENTHS) / (double) TENTHS;
+    }
+
+    /** How much more or less a ratio is, such as {@code 16 % less}; {@code as much} where a tenth of a percent does not show it. */
     static String moreOrLess(double ratio) {
-        double percent = (ratio - 1) * PERCENT;
+        double percent = percentMore(ratio);
+        if (percent == 0) {
+            return "as much";
+        }
         return two(Math.abs(percent)) + (percent < 0 ? " % less" : " % more");
     }
 

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param rule which rule
  * @param about what it is applied to: the row's thickness method, the tube voltage reached, or the other grid
  * @param verdict in one word
- * @param errorPercent by how much the rule moves the receptor exposure though it means to keep it; absent where not predicted
+ * @param errorPercent by how much the rule moves the receptor exposure though it means to keep it, in whole tenths; absent where not predicted
  * @param instead what physics would use in the rule's own unit; absent where not predicted
  * @param unit of {@code instead}
  * @param text the same for people
@@ -49,13 +49,16 @@ public record Grade(
                 "not predicted: " + reason);
     }
 
-    /** @param ratio receptor exposure that the rule leads to over the one it means to keep */
-    static Grade of(Rule rule, String about, double ratio, double instead, String unit, String text) {
+    /**
+     * @param ratio receptor exposure that the rule leads to over the one it means to keep
+     * @param tellable relative difference that the model cannot tell from none
+     */
+    static Grade of(Rule rule, String about, double ratio, double tellable, double instead, String unit, String text) {
         return new Grade(
                 rule,
                 about,
-                Verdict.of(ratio),
-                OptionalDouble.of((ratio - 1) * 100),
+                Verdict.of(ratio, tellable),
+                OptionalDouble.of(Figures.percentMore(ratio)),
                 OptionalDouble.of(instead),
                 unit,
                 text);

@@ -13,9 +13,14 @@ final class ModelLimits {
                     + " muscle 1.04, fat 0.91, inflated lung 0.26, cortical bone 2.9.",
             "Constant potential, 40 to 150 kV, 1.5 mm Al or more, up to 36 cm; no heel effect. Outside, nothing is predicted.",
             "Grids are aligned and without covers; the nearest of 6:1, 8:1, 10:1 and 12:1 stands in for another ratio.",
+            "The chest, ribs and sternum are mostly lung, so no slab of water stands for them: neither curve nor grade is predicted, only"
+                    + " what reaches the skin.",
             "A caesium iodide panel is a layer of 0.20 g/cm2; of any other receptor the air kerma that reaches it is predicted.",
-            "Differences of less than 5 % cannot be told from none.",
-            "What is offered for less kerma is for people to weigh, never an order: contrast and scatter are not predicted.",
+            "Differences of less than 5 % cannot be told from none, by air kerma of less than 15 %; of less than 40 % where the tube voltage"
+                    + " differs and is under 60 kV for a storage phosphor, under 80 kV for gadolinium oxysulphide.",
+            "Backscatter is that of thick water: too high for thin parts, such as fingers.",
+            "What is offered for less kerma is for people to weigh, never an order: effective dose falls less than entrance kerma, and"
+                    + " noise and contrast are not predicted.",
             "Named adjustments are left out. AEC rows are not predicted, since the AEC ends the exposure.");
 
     private ModelLimits() {}

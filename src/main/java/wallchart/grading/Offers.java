@@ -3,18 +3,34 @@ package wallchart.grading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wallchart.equipment.Grid;
 import wallchart.quantity.CurrentTimeProduct;
 import wallchart.quantity.TubeVoltage;
+import wallchart.technique.DoseEstimate;
+import wallchart.technique.ReferenceLevel;
 
 /**
  * Settings that give the receptor of one row as much, at its reference thickness, for at least a fifth less entrance kerma: the least
  * kV station that does, and the support's other grids. Each can be set on the console; each is for people to weigh.
+ *
+ * <p>A quarter less for a tenth more kV can be had almost anywhere: it is worth a word only where the row costs over half of a reference
+ * level of the site. Beside no level only another grid is, where it saves over a third. Both are choices of this program; no source.
  */
 final class Offers {
 
     /** What is worth a thought. */
     private static final double LEAST_SAVED = 0.20;
+
+    /** The same where the site has no level for the examination. */
+    private static final double LEAST_SAVED_WITHOUT_LEVEL = 0.35;
+
+    /** A row under this share of every level of the site costs little enough. */
+    private static final double WORTH_A_THOUGHT = 0.5;
+
+    private static final double PERCENT = 100;
+
+    private static final String LEFT_OUT = "effective dose falls less than that; noise and contrast were not predicted";
 
     /** How far up the tube voltage is searched where the row has no window of its own. */
     private static final double UPWARDS = 1.30;
@@ -23,15 +39,30 @@ final class Offers {
     private static final double GRIDLESS_UP_TO_CM = 13;
 
     private final Beams beams;
+    private final List<ReferenceLevel> levels;
+    private final DoseEstimate dose;
 
-    Offers(Beams beams) {
+    /** @param dose what the row costs as it is written, with the site's levels beside it */
+    Offers(Beams beams, DoseEstimate dose) {
         this.beams = beams;
+        this.dose = dose;
+        this.levels = Stream.of(dose.referenceLevel(), dose.areaLevel())
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** @param row predicted at its reference thickness */
     List<Offer> of(PlacedRow row) {
+        boolean isWorthAThought =
+                levels.isEmpty() || levels.stream().anyMatch(level -> level.share(dose) > WORTH_A_THOUGHT);
+        return isWorthAThought ? all(row) : List.of();
+    }
+
+    private List<Offer> all(PlacedRow row) {
         var offers = new ArrayList<Offer>();
-        findVoltage(row).ifPresent(offers::add);
+        if (!levels.isEmpty()) {
+            findVoltage(row).ifPresent(offers::add);
+        }
         row.how().support().grids().stream()
                 .filter(grid -> !grid.equals(row.setting().grid()))
                 .map(grid -> findGrid(row, grid))
@@ -71,7 +102,10 @@ final class Offers {
         double kermaRatio = mAsRatio
                 * beams.model().entrancePerMAs(row.how(), kV, thickness)
                 / beams.model().entrancePerMAs(row.how(), row.kV(), thickness);
-        return offer(row, station, row.setting().grid(), mAsRatio, kermaRatio, "less contrast");
+        boolean worth = isWorth(kermaRatio, row.tellable(row.kV()));
+        return worth
+                ? offer(row, station, row.setting().grid(), mAsRatio, kermaRatio, "less contrast")
+                : Optional.empty();
     }
 
     private Optional<Offer> findGrid(PlacedRow row, String name) {
@@ -83,7 +117,9 @@ final class Offers {
         var other = beams.of(row.how().with(grid), row.beam().response());
         double ratio =
                 row.beam().signalPerMAs(row.kV(), row.reference()) / other.signalPerMAs(row.kV(), row.reference());
-        return offer(row, row.setting().kV(), name, ratio, ratio, "more scatter in the image");
+        return isWorth(ratio, row.tellable())
+                ? offer(row, row.setting().kV(), name, ratio, ratio, "more scatter in the image")
+                : Optional.empty();
     }
 
     private static boolean isThin(PlacedRow row) {
@@ -96,23 +132,26 @@ final class Offers {
                 .orElse(true);
     }
 
-    /** An offer where the saving is beyond what the model might be off by, and the console can do it. */
+    /** An offer where the console can do it. */
     private static Optional<Offer> offer(
             PlacedRow row, TubeVoltage kV, String grid, double mAsRatio, double kermaRatio, String costs) {
-        if (kermaRatio * (1 + Verdict.TELLABLE) > 1 - LEAST_SAVED) {
-            return Optional.empty();
-        }
         double mAs = row.setting().control().mAs().inMilliampereSeconds() * mAsRatio;
-        double saved = (1 - kermaRatio) * 100;
+        double saved = (1 - kermaRatio) * PERCENT;
         return findStation(row, kV, mAs)
                 .map(station -> new Offer(kV, station, grid, saved, words(row, kV, station, grid, saved, costs)));
+    }
+
+    /** Also where the model is off by all that it cannot tell. */
+    private boolean isWorth(double kermaRatio, double tellable) {
+        double least = levels.isEmpty() ? LEAST_SAVED_WITHOUT_LEVEL : LEAST_SAVED;
+        return kermaRatio * (1 + tellable) <= 1 - least;
     }
 
     private static String words(
             PlacedRow row, TubeVoltage kV, CurrentTimeProduct mAs, String grid, double saved, String costs) {
         var other = grid.equals(row.setting().grid()) ? "" : grid.equals(Grid.NONE) ? ", no grid" : ", grid " + grid;
-        return kV + " with about " + mAs + other + " (" + Figures.two(saved) + " % less entrance kerma; costs " + costs
-                + ")";
+        return kV + " with about " + mAs + other + " (" + Figures.two(saved) + " % less entrance kerma, " + LEFT_OUT
+                + "; costs " + costs + ")";
     }
 
     /** The mAs station, where the focal spot bears it and the row's longest time allows it. */

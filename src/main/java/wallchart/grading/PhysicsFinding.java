@@ -20,6 +20,7 @@ public record PhysicsFinding(Kind kind, Severity severity, String row, String fi
         JUMP,
         SLOPE,
         DRIFT,
+        LUNG_AS_WATER,
         OVER_KERMA_LEVEL,
         OVER_AREA_LEVEL,
         DOUBTFUL_KERMA_LEVEL,

@@ -7,6 +7,7 @@ import wallchart.chart.RowSetting;
 import wallchart.physics.ReceptorResponse;
 import wallchart.technique.ArrangedBeam;
 import wallchart.technique.Arrangement;
+import wallchart.technique.MostlyLung;
 import wallchart.technique.RowCourse;
 import wallchart.technique.Working;
 
@@ -23,6 +24,7 @@ final class PlacedRow {
     private final ArrangedBeam beam;
     private final RowCourse course;
     private final double target;
+    private final Optional<String> lung;
     private final Optional<String> referenceObjection;
 
     private PlacedRow(Row row, Arrangement how, ArrangedBeam beam, RowCourse course) {
@@ -31,6 +33,7 @@ final class PlacedRow {
         this.beam = beam;
         this.course = course;
         this.target = target(row, how);
+        this.lung = MostlyLung.findObjection(row.key().examination());
         this.referenceObjection = findReferenceObjection();
     }
 
@@ -98,6 +101,25 @@ final class PlacedRow {
                 .or(() -> beam.findObjection(course.at(thicknessCentimetres).kV(), thicknessCentimetres));
     }
 
+    /** The same for any tube voltage in this row's beam, whatever its rules make of the thickness. */
+    Optional<String> findBeamObjection(double kilovolts, double thicknessCentimetres) {
+        return lung.or(() -> beam.findObjection(kilovolts, thicknessCentimetres));
+    }
+
+    /** The relative difference of two exposures at one tube voltage that cannot be told from none. */
+    double tellable() {
+        return Tellable.atOneVoltage(beam.response());
+    }
+
+    /**
+     * The same where the tube voltage differs.
+     *
+     * @param kilovolts the lower of the two
+     */
+    double tellable(double kilovolts) {
+        return Tellable.acrossVoltages(beam.response(), how.receptor().kind(), kilovolts);
+    }
+
     /** The same for what the thickness method sets by itself, whatever limits the row and the console have. */
     Optional<String> findMethodObjection(double thicknessCentimetres) {
         return findOwnObjection(thicknessCentimetres)
@@ -108,12 +130,12 @@ final class PlacedRow {
 
     /** Exposures are over a target; and with the row's own kV the model must reach the reference thickness, and the thickness asked. */
     private Optional<String> findOwnObjection(double thicknessCentimetres) {
-        return referenceObjection.isPresent() ? referenceObjection : beam.findObjection(kV(), thicknessCentimetres);
+        return referenceObjection.isPresent() ? referenceObjection : findBeamObjection(kV(), thicknessCentimetres);
     }
 
     private Optional<String> findReferenceObjection() {
         return target > 0
-                ? beam.findObjection(kV(), reference())
+                ? findBeamObjection(kV(), reference())
                 : Optional.of("the target exposure index is " + Figures.plain(target));
     }
 

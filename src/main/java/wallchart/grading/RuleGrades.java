@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import wallchart.chart.ThicknessMethod;
 import wallchart.equipment.Grid;
 import wallchart.grading.Grade.Rule;
+import wallchart.physics.ReceptorResponse;
 import wallchart.quantity.Decimals;
 
 /** Grades each rule of thumb that one row uses, where the row uses it. */
@@ -46,11 +47,20 @@ final class RuleGrades {
         return found;
     }
 
+    private Grade grade(
+            Rule rule, String about, double ratio, double tellable, double instead, String unit, String text) {
+        var margin = row.beam().response() == ReceptorResponse.CESIUM_IODIDE
+                ? ""
+                : "; by the air kerma that reaches this receptor, so less than " + Figures.two(tellable * 100)
+                        + " % cannot be told from none";
+        return Grade.of(rule, about, ratio, tellable, instead, unit, text + margin);
+    }
+
     private Grade thickness() {
         var method = row.setting().thicknessMethod();
         boolean byVoltage = method instanceof ThicknessMethod.KilovoltsPerCentimetre;
         var unit = byVoltage ? KV_PER_CM : CM_PER_DOUBLING;
-        var objection = row.beam().findObjection(kV, reference);
+        var objection = row.findBeamObjection(kV, reference);
         if (objection.isPresent()) {
             return Grade.notPredicted(Rule.THICKNESS, method.slug(), unit, objection.get());
         }
@@ -63,10 +73,14 @@ final class RuleGrades {
         double instead = byVoltage
                 ? LocalPhysics.kilovoltsPerCentimetre(row.beam(), kV, reference)
                 : LocalPhysics.centimetresPerDoubling(row.beam(), kV, reference);
-        return Grade.of(
+        return grade(
                 Rule.THICKNESS,
                 method.slug(),
                 ratioAt(end),
+                byVoltage
+                        ? row.tellable(
+                                Math.min(kV, row.course().byThickness(end).kV()))
+                        : row.tellable(),
                 instead,
                 unit,
                 place + says(method, instead) + "; at " + Figures.plain(end) + " cm the receptor gets "
@@ -103,21 +117,21 @@ final class RuleGrades {
 
     /** Upwards; where that leaves the model, downwards. */
     private Grade fifteenPercent() {
-        boolean up = row.beam().findObjection(kV * FIFTEEN_PERCENT, reference).isEmpty();
+        boolean up = row.findBeamObjection(kV * FIFTEEN_PERCENT, reference).isEmpty();
         double other = up ? kV * FIFTEEN_PERCENT : kV / FIFTEEN_PERCENT;
         var about = Figures.plain(other) + " kV";
-        var objection =
-                row.beam().findObjection(kV, reference).or(() -> row.beam().findObjection(other, reference));
+        var objection = row.findBeamObjection(kV, reference).or(() -> row.findBeamObjection(other, reference));
         if (objection.isPresent()) {
             return Grade.notPredicted(Rule.FIFTEEN_PERCENT, about, TIMES_EXPOSURE, objection.get());
         }
         double times = row.beam().signalPerMAs(Math.max(kV, other), reference)
                 / row.beam().signalPerMAs(Math.min(kV, other), reference);
         double ratio = up ? times / 2 : 2 / times;
-        return Grade.of(
+        return grade(
                 Rule.FIFTEEN_PERCENT,
                 about,
                 ratio,
+                row.tellable(Math.min(kV, other)),
                 times,
                 TIMES_EXPOSURE,
                 place + (up ? "15 % more kV gives x " : "kV divided by 1.15 takes away x ") + Figures.two(times)
@@ -147,23 +161,42 @@ final class RuleGrades {
 
     private Grade grid(String name) {
         var grid = row.how().room().findGrid(name);
-        var unknown = grid.isEmpty() && !name.equals(Grid.NONE);
         var other = beams.of(row.how().with(grid), row.beam().response());
-        var objection = row.beam().findObjection(kV, reference).or(() -> other.findObjection(kV, reference));
-        if (unknown || objection.isPresent()) {
-            return Grade.notPredicted(Rule.GRID, name, TIMES_MAS, objection.orElse("the room has no grid " + name));
+        var objection = unknown(name, grid)
+                .or(() -> row.findBeamObjection(kV, reference))
+                .or(() -> other.findObjection(kV, reference))
+                .or(() -> outOfFocus(grid))
+                .or(() -> outOfFocus(row.how().grid()));
+        if (objection.isPresent()) {
+            return Grade.notPredicted(Rule.GRID, name, TIMES_MAS, objection.get());
         }
         double factors = factor(grid) / factor(row.how().grid());
         double model = row.beam().signalPerMAs(kV, reference) / other.signalPerMAs(kV, reference);
-        return Grade.of(
+        return grade(
                 Rule.GRID,
                 name,
                 factors / model,
+                row.tellable(),
                 model,
                 TIMES_MAS,
                 place + (name.equals(Grid.NONE) ? "no grid" : "grid " + name) + " instead of "
                         + row.setting().grid() + " needs x " + Figures.two(model) + " the mAs, the grid factors say x "
                         + Figures.two(factors) + ": the receptor gets " + Figures.moreOrLess(factors / model));
+    }
+
+    private static Optional<String> unknown(String name, Optional<Grid> grid) {
+        return grid.isEmpty() && !name.equals(Grid.NONE)
+                ? Optional.of("the room has no grid " + name)
+                : Optional.empty();
+    }
+
+    /** A grid is modelled as focused to the distance it is used at. */
+    private Optional<String> outOfFocus(Optional<Grid> grid) {
+        var sid = row.setting().sid();
+        return grid.flatMap(used -> used.focalRange()
+                .filter(range -> !range.contains(sid))
+                .map(range ->
+                        "outside the focal range of grid " + used.id() + ", " + range + ", with an SID of " + sid));
     }
 
     private double factor(Optional<Grid> grid) {

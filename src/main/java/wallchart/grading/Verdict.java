@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /** What beam physics says of a rule of thumb in one place. */
 public enum Verdict {
-    /** Off by less than 5 %: the model's own scatter, bone and outline are larger, so physics finds no fault with the rule. */
+    /** Off by less than the model can tell: its own scatter, bone and outline are larger, so physics finds no fault with the rule. */
     CANNOT_TELL,
     /** Off by less than 10 %. */
     GOOD,
@@ -15,16 +15,16 @@ public enum Verdict {
     /** Outside the beam model. */
     NOT_PREDICTED;
 
-    /** Relative difference that the model cannot tell from none. */
-    static final double TELLABLE = 0.05;
-
     private static final double GOOD_WITHIN = 0.10;
     private static final double USABLE_WITHIN = 0.20;
 
-    /** @param ratio of what the rule leads to over what it means */
-    static Verdict of(double ratio) {
+    /**
+     * @param ratio of what the rule leads to over what it means
+     * @param tellable relative difference that the model cannot tell from none
+     */
+    static Verdict of(double ratio, double tellable) {
         double off = Math.abs(ratio - 1);
-        if (off < TELLABLE) {
+        if (off < tellable) {
             return CANNOT_TELL;
         }
         if (off < GOOD_WITHIN) {
