@@ -16,6 +16,7 @@ import wallchart.planning.ConsoleFit.Unfit;
 import wallchart.quantity.PartThickness;
 import wallchart.technique.Arrangement;
 import wallchart.technique.ExposureModel;
+import wallchart.technique.MostlyLung;
 
 /**
  * Works out a full set of bands from one proven technique, so that the modelled receptor signal stays what it is there. Pure and
@@ -61,6 +62,10 @@ final class BandPlanner {
      * @param before what the chart says now, in its version of that number
      */
     Planned plan(Room room, int version, ChartContent before, Proven proven, BandPlan plan) {
+        var lung = MostlyLung.findObjection(proven.row().key().examination());
+        if (lung.isPresent()) {
+            return Planned.wrong(proven.member(), notWater(proven, lung.get()));
+        }
         if (proven.row().setting().control() instanceof ExposureControl.Automatic) {
             return Planned.wrong(
                     proven.member(),
@@ -75,6 +80,12 @@ final class BandPlanner {
         return objection.isPresent()
                 ? Planned.wrong(proven.member(), "nothing can be planned from it: " + objection.get())
                 : new Planned.Drawn(new Working(room, how.get(), proven, plan).proposal(version, before));
+    }
+
+    private static String notWater(Proven proven, String why) {
+        return "is of " + proven.row().key().examination() + ", " + why
+                + ", so no bands can be planned from one technique: enter each band with a technique that was proven"
+                + " at its thickness, or leave the exposure to the AEC";
     }
 
     private static String notThere(Room room, Proven proven) {
@@ -149,7 +160,7 @@ final class BandPlanner {
                     reference,
                     Rows.with(setting, station.get(), setting.control(), plan.method()),
                     proven.row().positioning());
-            return console.fit(new Exact(row, origin, kV, factors(thickness, set)));
+            return console.fit(new Exact(row, origin, kV, factors(thickness, set), List.of()));
         }
 
         private List<Factor> factors(double thickness, double kV) {

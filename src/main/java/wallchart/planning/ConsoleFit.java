@@ -17,6 +17,7 @@ import wallchart.quantity.PartThickness;
 import wallchart.quantity.TubeVoltage;
 import wallchart.technique.Arrangement;
 import wallchart.technique.ExposureModel;
+import wallchart.technique.MostlyLung;
 import wallchart.technique.Predictions;
 
 /** Brings exact techniques to the stations and limits of one room's console, or says why that cannot be. */
@@ -65,8 +66,9 @@ final class ConsoleFit {
      * @param row as it is to be, at its kV station, still with the mAs it comes from
      * @param exactKV before the station
      * @param factors on the proven mAs
+     * @param cautions what to know of it
      */
-    record Exact(Row row, Origin origin, double exactKV, List<Factor> factors) {
+    record Exact(Row row, Origin origin, double exactKV, List<Factor> factors, List<String> cautions) {
 
         double mAs() {
             return origin.mAs().inMilliampereSeconds() * Factor.product(factors);
@@ -122,7 +124,8 @@ final class ConsoleFit {
                 exact.factors(),
                 Figures.decibels(station.inMilliampereSeconds() / exact.mAs()),
                 model.entrancePerMAs(how, kV, thickness) * station.inMilliampereSeconds(),
-                ends(how, row)));
+                ends(how, row),
+                exact.cautions()));
     }
 
     private BandEnds ends(Arrangement how, Row row) {
@@ -131,8 +134,14 @@ final class ConsoleFit {
                 shift(how, row, row.key().band().to()));
     }
 
-    /** From the reference thickness to another one, by the row's own rules; AEC makes up for any thickness by itself. */
+    /**
+     * From the reference thickness to another one, by the row's own rules. AEC makes up for any thickness by itself, and of what is
+     * mostly lung nothing is predicted along its thickness.
+     */
     private OptionalDouble shift(Arrangement how, Row row, PartThickness thickness) {
+        if (MostlyLung.is(row.key().examination())) {
+            return OptionalDouble.empty();
+        }
         var there = signal(how, row, thickness);
         var reference = signal(how, row, row.referenceThickness());
         return row.setting().control() instanceof ExposureControl.Manual && there.isPresent() && reference.isPresent()

@@ -15,6 +15,7 @@ import wallchart.chart.Row;
  * @param entranceMicroGy entrance air kerma with backscatter at the reference thickness; of an AEC row for the back-up, so an upper
  *     bound
  * @param ends how far the receptor exposure moves between the middle of the band and its ends
+ * @param cautions what to know of this row beyond what holds for all, one sentence each
  */
 public record ProposedRow(
         Row row,
@@ -24,9 +25,11 @@ public record ProposedRow(
         List<Factor> factors,
         double roundingDeviation,
         double entranceMicroGy,
-        BandEnds ends) {
+        BandEnds ends,
+        List<String> cautions) {
 
     public ProposedRow {
         factors = List.copyOf(factors);
+        cautions = List.copyOf(cautions);
     }
 }

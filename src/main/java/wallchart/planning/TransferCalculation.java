@@ -62,7 +62,7 @@ final class TransferCalculation {
         }
         var withdrawn = Overlaps.withdrawn(before, rows);
         var taken = before.adjustments().isEmpty() && !rows.isEmpty() ? adjustments : List.<Adjustment>of();
-        var words = new TransferWords(models.calibrations(), from, to, asked, rows);
+        var words = new TransferWords(models, from, to, asked, rows);
         return new ChartProposal(
                 to.id(),
                 version,
@@ -94,12 +94,6 @@ final class TransferCalculation {
     private Fit transfer(Row row, Arrangement there, Arrangement here, TubeVoltage station) {
         double kV = row.setting().kV().inKilovolts();
         double thickness = row.referenceThickness().inCentimetres();
-        var objection = model.findObjection(there, kV, thickness)
-                .or(() -> model.findObjection(here, kV, thickness))
-                .or(() -> model.findObjection(here, station.inKilovolts(), thickness));
-        if (objection.isPresent()) {
-            return new Unfit("not predicted: " + objection.get());
-        }
         var wanted = arranged(row, there, here, station);
         var taken = rows.stream()
                 .filter(other -> Overlaps.overlap(other.row().key(), wanted.key()))
@@ -109,10 +103,15 @@ final class TransferCalculation {
                     + taken.get().origin().row().map(RowKey::toString).orElse("another row")
                     + ": bring one of the two supports at a time");
         }
-        var factors = new TransferFactors(model, there, here, kV, thickness)
-                .all(target(row, there), target(wanted, here), station.inKilovolts());
+        var exchange = new TransferFactors(
+                models, there, here, kV, station.inKilovolts(), target(row, there), target(wanted, here));
+        var objection = exchange.findObjection(thickness);
+        if (objection.isPresent()) {
+            return new Unfit("not predicted: " + objection.get());
+        }
+        var factors = exchange.all(thickness);
         var origin = Origin.of(from.id(), Optional.of(row.key()), row, model.entrancePerMAs(there, kV, thickness));
-        var fit = console.fit(new Exact(wanted, origin, kV, factors));
+        var fit = console.fit(new Exact(wanted, origin, kV, factors, LungCautions.of(wanted, exchange)));
         if (fit instanceof Fits fits) {
             rows.add(fits.proposed());
         }

@@ -1,6 +1,7 @@
 package wallchart.planning;
 
 import java.util.List;
+import java.util.Optional;
 import wallchart.equipment.Grid;
 import wallchart.physics.ReceptorResponse;
 import wallchart.quantity.Decimals;
@@ -8,8 +9,8 @@ import wallchart.technique.Arrangement;
 import wallchart.technique.ExposureModel;
 
 /**
- * The factors between the mAs of a row in its own room and in another, at the row's reference thickness: one thing is exchanged after
- * the other, so their product is the ratio of the receptor signals in both rooms, each against its target.
+ * The factors between the mAs of a row in its own room and in another, at one thickness: one thing is exchanged after the other, so
+ * their product is the ratio of the receptor signals in both rooms, each against its target.
  *
  * <p>Receptors of one modelled response are compared by it, others by the air kerma that reaches them, which is what an exposure index
  * is calibrated to (IEC 62494-1:2008: EI = 100 x K_CAL in uGy at RQA 5).
@@ -17,25 +18,35 @@ import wallchart.technique.ExposureModel;
  * @param before the row in its own room
  * @param after the row in the other room
  * @param kV of the row
- * @param thickness reference thickness in cm
+ * @param set tube voltage that the other room's console is set to
+ * @param targetBefore target exposure index in the room the row comes from
+ * @param targetAfter in the other
  */
-record TransferFactors(ExposureModel model, Arrangement before, Arrangement after, double kV, double thickness) {
+record TransferFactors(
+        Models models,
+        Arrangement before,
+        Arrangement after,
+        double kV,
+        double set,
+        int targetBefore,
+        int targetAfter) {
 
-    /**
-     * All of them, in order.
-     *
-     * @param targetBefore target exposure index in the room the row comes from
-     * @param targetAfter in the other
-     * @param set tube voltage that the other room's console is set to
-     */
-    List<Factor> all(int targetBefore, int targetAfter, double set) {
+    /** Why there are none behind so many cm; empty where there are. */
+    Optional<String> findObjection(double thickness) {
+        return model().findObjection(before, kV, thickness)
+                .or(() -> model().findObjection(after, kV, thickness))
+                .or(() -> model().findObjection(after, set, thickness));
+    }
+
+    /** All of them, in order, behind so many cm. */
+    List<Factor> all(double thickness) {
         var tube = withTube();
-        double own = signal(before, kV);
-        double behindTube = signal(tube, kV);
-        double behindGrid = signal(tube.with(after.grid()), kV);
-        double there = signal(after, kV);
-        double outputBefore = model.outputPerMAs(before, kV);
-        double outputAfter = model.outputPerMAs(after, kV);
+        double own = signal(before, kV, thickness);
+        double behindTube = signal(tube, kV, thickness);
+        double behindGrid = signal(tube.with(after.grid()), kV, thickness);
+        double there = signal(after, kV, thickness);
+        double outputBefore = model().outputPerMAs(before, kV);
+        double outputAfter = model().outputPerMAs(after, kV);
         return List.of(
                 new Factor("output", outputBefore / outputAfter, outputWords(outputBefore, outputAfter)),
                 new Factor("beam", own / outputBefore * outputAfter / behindTube, beamWords()),
@@ -45,11 +56,15 @@ record TransferFactors(ExposureModel model, Arrangement before, Arrangement afte
                         "target",
                         (double) targetAfter / targetBefore,
                         "target exposure index " + targetAfter + " over " + targetBefore),
-                new Factor("voltage", there / signal(after, set), voltageWords(set)));
+                new Factor("voltage", there / signal(after, set, thickness), voltageWords()));
     }
 
-    private double signal(Arrangement how, double kilovolts) {
-        return model.signalPerMAs(how, response(), kilovolts, thickness);
+    private ExposureModel model() {
+        return models.exposure();
+    }
+
+    private double signal(Arrangement how, double kilovolts, double thickness) {
+        return model().signalPerMAs(how, response(), kilovolts, thickness);
     }
 
     /** Of receptors that are modelled alike their own response, else air kerma. */
@@ -70,8 +85,8 @@ record TransferFactors(ExposureModel model, Arrangement before, Arrangement afte
     }
 
     private String outputWords(double outputBefore, double outputAfter) {
-        return Figures.number(outputBefore) + " uGy/mAs at 1 m (" + model.outputSource(before, kV) + ") over "
-                + Figures.number(outputAfter) + " (" + model.outputSource(after, kV) + "), at " + Figures.number(kV)
+        return Figures.number(outputBefore) + " uGy/mAs at 1 m (" + model().outputSource(before, kV) + ") over "
+                + Figures.number(outputAfter) + " (" + model().outputSource(after, kV) + "), at " + Figures.number(kV)
                 + " kV";
     }
 
@@ -81,10 +96,13 @@ record TransferFactors(ExposureModel model, Arrangement before, Arrangement afte
     }
 
     private String beam(Arrangement how) {
-        var paper = how.totalFiltration();
-        var used = model.inBeam(how);
-        return used + (used.equals(paper) ? "" : " (" + paper + " on paper, brought to its half-value layer)")
-                + ", anode " + Decimals.plain(how.room().tube().anodeAngleDegrees()) + " degrees";
+        var tube = how.room().tube();
+        boolean fitted = models.calibrations().find(tube).isPresent();
+        var filtration = fitted
+                ? model().inBeam(how) + " fitted to the measured half-value layer (" + how.totalFiltration()
+                        + " on paper)"
+                : how.totalFiltration() + " on paper, not fitted";
+        return filtration + ", anode " + Decimals.plain(tube.anodeAngleDegrees()) + " degrees";
     }
 
     private String gridWords() {
@@ -108,7 +126,7 @@ record TransferFactors(ExposureModel model, Arrangement before, Arrangement afte
         return "SID " + after.sid() + " instead of " + before.sid() + ", inverse square";
     }
 
-    private String voltageWords(double set) {
+    private String voltageWords() {
         return "kV station " + Figures.number(set) + " kV instead of " + Figures.number(kV) + " kV, modelled";
     }
 }

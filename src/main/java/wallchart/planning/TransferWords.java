@@ -3,25 +3,25 @@ package wallchart.planning;
 import java.util.ArrayList;
 import java.util.List;
 import wallchart.chart.Adjustment;
+import wallchart.chart.ExaminationKey;
 import wallchart.chart.ExposureControl;
 import wallchart.chart.RowKey;
-import wallchart.equipment.Calibrations;
-import wallchart.equipment.MeasuredOutput;
 import wallchart.equipment.Receptor;
 import wallchart.equipment.Room;
 import wallchart.technique.ExposureModel;
+import wallchart.technique.MostlyLung;
 
 /** What a transfer says of itself to those who sign it. */
 final class TransferWords {
 
-    private final Calibrations calibrations;
+    private final OutputWords outputs;
     private final Room from;
     private final Room to;
     private final RoomTransfer asked;
     private final List<ProposedRow> rows;
 
-    TransferWords(Calibrations calibrations, Room from, Room to, RoomTransfer asked, List<ProposedRow> rows) {
-        this.calibrations = calibrations;
+    TransferWords(Models models, Room from, Room to, RoomTransfer asked, List<ProposedRow> rows) {
+        this.outputs = new OutputWords(models, from, to);
         this.from = from;
         this.to = to;
         this.asked = asked;
@@ -34,9 +34,11 @@ final class TransferWords {
                 "Each row keeps, at its reference thickness, the modelled signal at the receptor relative to the target"
                         + " exposure index that it has in room " + from.id()
                         + "; both rooms as they are equipped now.");
-        sentences.add("Room " + from.id() + ": " + output(from) + ". Room " + to.id() + ": " + output(to) + ".");
-        if (isUncalibrated()) {
-            sentences.add("Where the output is not measured, the mAs may be off by 30 %: prove it on a phantom first.");
+        sentences.addAll(outputs.assumptions());
+        if (!lungs().isEmpty()) {
+            sentences.add("Of " + Figures.list(lungs()) + ", " + MostlyLung.SENTENCE
+                    + ": only the room is exchanged, at the thickness the row has; each such row says what that"
+                    + " leaves open.");
         }
         if (kindsDiffer()) {
             sentences.add(
@@ -69,17 +71,13 @@ final class TransferWords {
                 : "Named adjustments stay those of room " + to.id() + ": its own are not touched.";
     }
 
-    private String output(Room room) {
-        boolean fitted = calibrations.find(room.tube()).isPresent();
-        return room.tube()
-                .output()
-                .map(MeasuredOutput::measuredOn)
-                .map(day -> "output measured " + day + ", beam model " + (fitted ? "fitted to it" : "not fitted to it"))
-                .orElse("output not measured, by the beam model, uncalibrated");
-    }
-
-    private boolean isUncalibrated() {
-        return from.tube().output().isEmpty() || to.tube().output().isEmpty();
+    private List<String> lungs() {
+        return rows.stream()
+                .map(row -> row.row().key().examination())
+                .filter(MostlyLung::is)
+                .map(ExaminationKey::toString)
+                .distinct()
+                .toList();
     }
 
     private boolean kindsDiffer() {
@@ -96,10 +94,14 @@ final class TransferWords {
     String statement(List<RowKey> withdrawn, List<LeftOut> leftOut) {
         var words = new StringBuilder("Drafted by the beam model from version " + asked.fromVersion() + " of room "
                 + from.id() + ": receptor signal relative to target kept. ");
-        words.append(from.id()).append(": ").append(output(from)).append("; ");
-        words.append(to.id()).append(": ").append(output(to)).append(". ");
+        words.append(outputs.statement());
         if (kindsDiffer()) {
             words.append("Receptors of different kinds: to be proven on a phantom. ");
+        }
+        if (!lungs().isEmpty()) {
+            words.append("Mostly lung, exchanged as water: ")
+                    .append(Figures.list(lungs()))
+                    .append(". ");
         }
         if (!withdrawn.isEmpty()) {
             words.append("Withdraws rows in their way: ")

@@ -121,7 +121,7 @@ public final class ExposureModel {
     }
 
     /** The same of a tube with nothing added to its own filtration; empty where the beam model does not reach. */
-    OptionalDouble findOutputPerMAs(Tube tube, double kilovolts) {
+    public OptionalDouble findOutputPerMAs(Tube tube, double kilovolts) {
         return outputs.find(tube, station(kilovolts), tube.totalFiltration())
                 .map(beam -> OptionalDouble.of(beam.outputPerMAs()))
                 .orElse(OptionalDouble.empty());

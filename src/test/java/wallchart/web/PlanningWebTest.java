@@ -178,6 +178,32 @@ class PlanningWebTest {
     }
 
     @Test
+    void decibels_are_told_to_hundredths_without_what_is_left_of_arithmetic() {
+        var flat = post(PLANS + "/preview", plan("flat-exposure"));
+        flat.then().body("rows.bandEndsDb.flatten()", everyItem(equalTo(0)));
+        List<Number> rounding = post(PLANS + "/preview", plan("fixed-kv")).path("rows.roundingDeviation");
+        assertThat(rounding).isNotEmpty().allSatisfy(dB -> assertThat(number(dB) * 100)
+                .isCloseTo(Math.round(number(dB) * 100), within(1e-3)));
+    }
+
+    @Test
+    void of_a_chest_nothing_is_planned_and_the_answer_says_why() {
+        var body = plan("flat-exposure");
+        body.remove("row");
+        var technique = new HashMap<>(calls.fields(ChangeCalls.KNEE));
+        List.of("bandFromCm", "bandToCm", "thicknessMethod", "thicknessRate").forEach(technique::remove);
+        technique.put("bodyPart", "CHEST");
+        technique.put("referenceThicknessCm", 23);
+        body.put("technique", technique);
+        var answer = post(PLANS + "/preview", body);
+        ChangeCalls.assertWrongMember(answer, "/technique");
+        answer.then()
+                .body("errors[0].detail", containsString("is of CHEST/ap/adult/table-bucky, mostly lung"))
+                .body("errors[0].detail", containsString("a slab of water does not stand for it"));
+        ChangeCalls.assertWrongMember(post(PLANS, body), "/technique");
+    }
+
+    @Test
     void a_plan_of_which_nothing_is_possible_is_no_change_and_says_why() {
         var body = plan("fixed-kv");
         body.put("fromCm", 40);

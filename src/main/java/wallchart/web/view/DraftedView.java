@@ -80,7 +80,8 @@ public record DraftedView(
             Double roundingDeviation,
             Double entranceAirKermaMicroGy,
             boolean upperBound,
-            List<Double> bandEndsDb) {
+            List<Double> bandEndsDb,
+            List<String> cautions) {
 
         static DraftedRowView of(ChartProposal proposal, ProposedRow proposed) {
             return new DraftedRowView(
@@ -90,10 +91,11 @@ public record DraftedView(
                     OriginView.of(proposed.origin()),
                     proposed.factors().stream().map(FactorView::of).toList(),
                     new ExactView(proposed.exactKV(), proposed.exactMAs()),
-                    proposed.roundingDeviation(),
+                    hundredths(proposed.roundingDeviation()),
                     proposed.entranceMicroGy(),
                     proposed.row().setting().control() instanceof ExposureControl.Automatic,
-                    ends(proposed.ends()));
+                    ends(proposed.ends()),
+                    proposed.cautions());
         }
     }
 
@@ -120,6 +122,11 @@ public record DraftedView(
     }
 
     private static Double orNull(OptionalDouble value) {
-        return value.isPresent() ? value.getAsDouble() : null;
+        return value.isPresent() ? hundredths(value.getAsDouble()) : null;
+    }
+
+    /** No decibel is predicted more finely, and what is left of arithmetic is nobody's finding. */
+    private static double hundredths(double decibels) {
+        return Math.round(decibels * 100) / 100.0;
     }
 }
