@@ -9,6 +9,7 @@ import wallchart.equipment.Calibrations;
 import wallchart.equipment.MeasuredOutput;
 import wallchart.equipment.Receptor;
 import wallchart.equipment.Room;
+import wallchart.physics.BeamPhysics;
 import wallchart.technique.ExposureModel;
 
 /** What a transfer says of itself to those who sign it. */
@@ -36,7 +37,8 @@ final class TransferWords {
                         + "; both rooms as they are equipped now.");
         sentences.add("Room " + from.id() + ": " + output(from) + ". Room " + to.id() + ": " + output(to) + ".");
         if (isUncalibrated()) {
-            sentences.add("Where the output is not measured, the mAs may be off by 30 %: prove it on a phantom first.");
+            sentences.add("Where the output is not measured, the mAs may be off by 30 %: prove it on a phantom first. "
+                    + BeamPhysics.ERRS_HIGH + whichWay());
         }
         if (kindsDiffer()) {
             sentences.add(
@@ -76,6 +78,15 @@ final class TransferWords {
                 .map(MeasuredOutput::measuredOn)
                 .map(day -> "output measured " + day + ", beam model " + (fitted ? "fitted to it" : "not fitted to it"))
                 .orElse("output not measured, by the beam model, uncalibrated");
+    }
+
+    private String whichWay() {
+        boolean there = from.tube().output().isEmpty();
+        boolean here = to.tube().output().isEmpty();
+        if (there && here) {
+            return "; between two such tubes this cancels.";
+        }
+        return here ? ", and the mAs here come out low." : ", and the mAs here come out high.";
     }
 
     private boolean isUncalibrated() {

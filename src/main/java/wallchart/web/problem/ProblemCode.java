@@ -67,7 +67,7 @@ public enum ProblemCode {
     QUESTIONED_MEASUREMENT(
             422,
             "A measured output does not fit the others",
-            "Measure again what errors names, or confirm exactly these tube voltages as confirmedKV."),
+            "Measure again what errors names, or confirm exactly these codes as confirmed."),
     OLDER_MEASUREMENT(
             422,
             "A newer measurement is in force",
