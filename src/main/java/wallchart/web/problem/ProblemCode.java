@@ -66,7 +66,7 @@ public enum ProblemCode {
     BLOCKING_FINDINGS(422, "The chart would have blocking findings", "Mend what findings names, then submit again."),
     QUESTIONED_MEASUREMENT(
             422,
-            "A measured output does not fit the others",
+            "A measurement is questioned",
             "Measure again what errors names, or confirm exactly these codes as confirmed."),
     OLDER_MEASUREMENT(
             422,
