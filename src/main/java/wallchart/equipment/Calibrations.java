@@ -37,7 +37,8 @@ public final class Calibrations {
                 .map(output -> physics.calibrate(measurement(tube, output)))
                 .orElseGet(() -> new TubeFit.Uncalibrated(
                         "the output of this tube is not measured: enter its output at three tube voltages or more, and"
-                                + " a half-value layer"));
+                                + " a half-value layer. " + BeamPhysics.ERRS_HIGH,
+                        true));
     }
 
     private static TubeMeasurement measurement(Tube tube, MeasuredOutput output) {

@@ -2,7 +2,9 @@ package wallchart.equipment;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wallchart.audit.Event;
+import wallchart.physics.TubeQuestion;
 
 /**
  * One state of a room's equipment with what was entered about it in the ledger.
@@ -17,8 +19,11 @@ public record RevisionHistory(RoomRevision revision, Optional<Event> event) {
         return event.map(Event::reason).orElse("");
     }
 
-    /** The tube voltages whose outputs were confirmed when this measurement was entered. */
-    public List<String> confirmedKV() {
-        return event.map(told -> told.detailList("confirmedKV")).orElse(List.of());
+    /** Codes of what was confirmed when this measurement was entered; older events name the kV of outputs alone. */
+    public List<String> confirmed() {
+        var codes = event.map(told -> told.detailList("confirmed")).orElse(List.of());
+        var kilovolts = event.map(told -> told.detailList("confirmedKV")).orElse(List.of());
+        return Stream.concat(codes.stream(), kilovolts.stream().map(kV -> TubeQuestion.OUTPUT_AT + kV))
+                .toList();
     }
 }

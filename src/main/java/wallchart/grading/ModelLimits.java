@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wallchart.equipment.Room;
 import wallchart.equipment.Waveform;
+import wallchart.physics.BeamPhysics;
 
 /** What a prediction holds for, in sentences that are shown with it. */
 final class ModelLimits {
@@ -31,7 +32,8 @@ final class ModelLimits {
                 + Figures.two(Stations.roundingDb(room.generator()))
                 + " dB off; a step to a kV station is made up for by the 15 % rule, which is graded.");
         if (room.tube().output().isEmpty()) {
-            sentences.add("The tube has no measured output: kermas are uncalibrated, off by up to 30 %.");
+            sentences.add("The tube has no measured output: kermas are uncalibrated, off by up to 30 %. "
+                    + BeamPhysics.ERRS_HIGH + ".");
         }
         var waveform = room.generator().waveform();
         if (waveform != Waveform.HIGH_FREQUENCY && waveform != Waveform.CONSTANT_POTENTIAL) {

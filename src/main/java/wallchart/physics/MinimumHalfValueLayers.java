@@ -49,11 +49,33 @@ final class MinimumHalfValueLayers {
         return kilovolts.interpolate(withinTheJump ? FIRST_ABOVE_THE_JUMP : kV, column);
     }
 
+    /** The sentence on a half-value layer that keeps the older minimum but not the newer one: nobody says which of them holds. */
+    Optional<String> findRemark(double halfValueLayer, TubeVoltage at) {
+        return isUnderBoth(halfValueLayer, at) ? Optional.empty() : findSentence(halfValueLayer, at);
+    }
+
+    /** What is asked about a half-value layer that no system may have, whenever it was made. */
+    Optional<TubeQuestion> findQuestion(TubeMeasurement measured) {
+        double halfValueLayer = measured.halfValueLayerMillimetresAluminium();
+        var at = measured.halfValueLayerAt();
+        return findSentence(halfValueLayer, at)
+                .filter(sentence -> isUnderBoth(halfValueLayer, at))
+                .map(sentence -> TubeQuestion.ofHalfValueLayer(
+                        TubeQuestion.HALF_VALUE_LAYER_MINIMUM,
+                        measured,
+                        sentence,
+                        "measure again, have the filtration looked at"));
+    }
+
+    private boolean isUnderBoth(double halfValueLayer, TubeVoltage at) {
+        return covers(at.inKilovolts()) && halfValueLayer < older(at.inKilovolts());
+    }
+
     /**
      * The sentence on a half-value layer that is under a minimum. When the system was made is not known here: the older minimum
      * decides how the sentence is put, and both are named.
      */
-    Optional<String> findRemark(double halfValueLayer, TubeVoltage at) {
+    private Optional<String> findSentence(double halfValueLayer, TubeVoltage at) {
         double kV = at.inKilovolts();
         if (!covers(kV) || halfValueLayer >= newer(kV)) {
             return Optional.empty();
@@ -64,7 +86,6 @@ final class MinimumHalfValueLayers {
         return Optional.of(
                 halfValueLayer < older(kV)
                         ? measured + " is under the minimum of 21 CFR 1020.30(m), " + before + ", " + since
-                                + ": measure again, or have the filtration looked at"
                         : measured + " meets the minimum of 21 CFR 1020.30(m) of " + before + ", but not that of "
                                 + since);
     }

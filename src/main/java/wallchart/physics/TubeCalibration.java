@@ -1,8 +1,12 @@
 package wallchart.physics;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Set;
+import wallchart.quantity.Decimals;
 import wallchart.quantity.Filtration;
 import wallchart.quantity.TubeVoltage;
 
@@ -17,6 +21,9 @@ import wallchart.quantity.TubeVoltage;
  * @param statedFiltration as whoever measured stated it
  * @param pair measured over modelled output, with the fitted filtration
  * @param points by ascending tube voltage, three or more
+ * @param ofHalfValueLayer what is asked about the half-value layer
+ * @param ofSize what is asked about the outputs whatever their filtration
+ * @param ofCourse what is asked about how they grow with the tube voltage
  * @param remarks sentences on half-value layer and filtration, and on measured points that the model cannot reach
  */
 public record TubeCalibration(
@@ -24,17 +31,35 @@ public record TubeCalibration(
         Filtration statedFiltration,
         OutputPair pair,
         List<CalibratedPoint> points,
+        List<TubeQuestion> ofHalfValueLayer,
+        List<TubeQuestion> ofSize,
+        List<TubeQuestion> ofCourse,
         List<String> remarks)
         implements TubeFit {
 
     public TubeCalibration {
         points = List.copyOf(points);
+        ofHalfValueLayer = List.copyOf(ofHalfValueLayer);
+        ofSize = List.copyOf(ofSize);
+        ofCourse = List.copyOf(ofCourse);
         remarks = List.copyOf(remarks);
     }
 
     /** Measured over modelled output at a tube voltage, the model taken with the fitted filtration. */
     public double outputFactor(double kilovolts) {
         return pair.at(kilovolts);
+    }
+
+    /**
+     * The same beyond the measured tube voltages: the fit with the residual of the nearer end carried over, so that it begins where
+     * the measurement ends. Within them, as {@link #outputFactor}.
+     */
+    public double outputFactorBeyond(double kilovolts) {
+        if (covers(kilovolts)) {
+            return pair.at(kilovolts);
+        }
+        var end = points.get(kilovolts < lowest().inKilovolts() ? 0 : points.size() - 1);
+        return pair.at(kilovolts) * (1 + end.residualPercent() / 100);
     }
 
     /** Whether a tube voltage lies within those that were measured and fitted. */
@@ -52,22 +77,80 @@ public record TubeCalibration(
 
     /**
      * A filtration of this tube as stated on paper, brought to what the half-value layer says: fitted less stated aluminium is
-     * added to it, and it never falls under the least that the model takes.
+     * added to it. Where nothing would be left it is none; whether the model takes it is for whoever asks the model.
      */
     public Filtration corrected(Filtration asStated) {
         var more = totalFiltration.aluminiumMillimetres().subtract(statedFiltration.aluminiumMillimetres());
-        var least = BigDecimal.valueOf(ModelRange.LEAST_ALUMINIUM);
-        return new Filtration(asStated.aluminiumMillimetres().add(more).max(least), asStated.copperMillimetres());
+        return new Filtration(
+                asStated.aluminiumMillimetres().add(more).max(BigDecimal.ZERO), asStated.copperMillimetres());
     }
 
-    /** The points that should be measured again or confirmed. */
+    /** What is asked before anything was confirmed. */
+    public List<TubeQuestion> questions() {
+        return questions(Set.of());
+    }
+
+    /**
+     * What is asked, confirmed or not, what is most off first. As long as the half-value layer is questioned, course and single outputs are
+     * not: they are fitted with the filtration that follows from it. Whoever confirms it is asked about them.
+     *
+     * @param confirmed codes
+     */
+    public List<TubeQuestion> questions(Collection<String> confirmed) {
+        var asked = new ArrayList<>(ofHalfValueLayer);
+        asked.addAll(ofSize);
+        if (judged(confirmed)) {
+            asked.addAll(ofCourse);
+            questioned().forEach(point -> asked.add(point.question()));
+        }
+        return asked;
+    }
+
+    /** Whether course and single outputs can be judged. */
+    private boolean judged(Collection<String> confirmed) {
+        return confirmed.contains(TubeQuestion.HALF_VALUE_LAYER)
+                || ofHalfValueLayer.stream().noneMatch(one -> one.code().equals(TubeQuestion.HALF_VALUE_LAYER));
+    }
+
+    /** The points that should be measured again or confirmed, the farthest first. */
     public List<CalibratedPoint> questioned() {
-        return points.stream().filter(CalibratedPoint::questioned).toList();
+        return points.stream()
+                .filter(CalibratedPoint::questioned)
+                .sorted(Comparator.comparing(point -> -Math.abs(point.deviationPercent())))
+                .toList();
     }
 
-    /** Everything that whoever measured should read, the questioned points first. */
-    public List<String> sentences() {
-        return Stream.concat(questioned().stream().map(CalibratedPoint::sentence), remarks.stream())
-                .toList();
+    /** Everything that whoever measured should read, what is questioned first. */
+    public List<String> sentences(Collection<String> confirmed) {
+        var sentences = new ArrayList<String>();
+        for (var question : questions(confirmed)) {
+            sentences.add(confirmed.contains(question.code()) ? question.confirmedSentence() : question.sentence());
+        }
+        sentences.addAll(notes(confirmed));
+        return sentences;
+    }
+
+    /** What is to be said beside the questions. */
+    public List<String> notes(Collection<String> confirmed) {
+        var notes = new ArrayList<String>();
+        if (!judged(confirmed)) {
+            notes.add("the single outputs cannot be judged until the half-value layer is right or confirmed");
+        } else if (points.size() == TubeFitting.LEAST_POINTS && !questioned().isEmpty()) {
+            notes.add("three tube voltages do not tell which of them is off: measure all three again, or a fourth");
+        }
+        notes.add(fit());
+        notes.addAll(remarks);
+        return notes;
+    }
+
+    private String fit() {
+        double farthest = points.stream()
+                .mapToDouble(point -> Math.abs(point.residualPercent()))
+                .max()
+                .orElseThrow();
+        return "fitted: " + totalFiltration + " in the beam (stated " + statedFiltration + "), output "
+                + Decimals.significant(pair.factor(), 3) + " of the model's at 80 kV, growing by kV^"
+                + Decimals.significant(pair.exponent(), 2) + " against it; the points lie within "
+                + Decimals.significant(farthest, 2) + " % of the fit";
     }
 }

@@ -7,6 +7,7 @@ public sealed interface TubeFit permits TubeCalibration, TubeFit.Uncalibrated {
      * The tube stays uncalibrated.
      *
      * @param reason sentence for whoever measured: what is missing and what would do
+     * @param wantsPoints whether measuring at other tube voltages would do
      */
-    record Uncalibrated(String reason) implements TubeFit {}
+    record Uncalibrated(String reason, boolean wantsPoints) implements TubeFit {}
 }

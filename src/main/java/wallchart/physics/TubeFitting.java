@@ -6,15 +6,29 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wallchart.physics.TubeMeasurement.Point;
+import wallchart.quantity.Decimals;
 import wallchart.quantity.Filtration;
 
 /** Fits the model to one measured tube: first the filtration, then with it the output. */
 final class TubeFitting {
 
-    private static final int LEAST_POINTS = 3;
+    static final int LEAST_POINTS = 3;
+
+    /**
+     * Highest over lowest tube voltage. Over less, the noise of a measurement decides the exponent: 3 % at both ends of 80 to 90 kV move it
+     * by 0.5, of 80 to 120 kV by 0.15. Our own choice.
+     */
+    static final double LEAST_SPREAD = 1.5;
+
+    /**
+     * Difference of a tube's exponent from the model's. Over 60 to 120 kV 0.5 is a factor of 1.4 between the ends. Our own
+     * choice.
+     */
+    private static final double LARGEST_EXPONENT = 0.5;
 
     private final BeamPhysics physics;
     private final TubeMeasurement measured;
+    private final List<TubeQuestion> ofHalfValueLayer = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
 
     TubeFitting(BeamPhysics physics, TubeMeasurement measured) {
@@ -23,15 +37,29 @@ final class TubeFitting {
     }
 
     TubeFit fit() {
-        var filtration = new FiltrationFit(physics, measured, remarks).fit();
+        var filtration = new FiltrationFit(physics, measured, ofHalfValueLayer).fit();
         var objection = ModelRange.objectionToTube(measured.anodeAngleDegrees(), filtration);
         if (objection.isPresent()) {
-            return new TubeFit.Uncalibrated(objection.get());
+            return new TubeFit.Uncalibrated(objection.get(), false);
         }
         var points = pointsWithin(filtration);
-        return points.size() < LEAST_POINTS
-                ? new TubeFit.Uncalibrated(tooFew(points))
-                : calibration(filtration, points);
+        if (points.size() < LEAST_POINTS) {
+            return new TubeFit.Uncalibrated(tooFew(points), true);
+        }
+        return isWide(points) ? calibration(filtration, points) : new TubeFit.Uncalibrated(tooClose(points), true);
+    }
+
+    private static boolean isWide(List<Point> ascending) {
+        double lowest = ascending.get(0).kV().inKilovolts();
+        return ascending.get(ascending.size() - 1).kV().inKilovolts() >= LEAST_SPREAD * lowest;
+    }
+
+    private static String tooClose(List<Point> ascending) {
+        return "the output is measured from " + ascending.get(0).kV() + " to "
+                + ascending.get(ascending.size() - 1).kV()
+                + " within 40 to 150 kV: fitting the model to the tube needs a"
+                + " highest tube voltage of " + LEAST_SPREAD
+                + " times the lowest or more; measure the output farther apart";
     }
 
     /** The points that the model reaches, by ascending tube voltage; of the others it is remarked why not. */
@@ -60,16 +88,24 @@ final class TubeFitting {
     }
 
     private TubeCalibration calibration(Filtration filtration, List<Point> points) {
-        var ratios = points.stream().map(point -> ratio(point, filtration)).toList();
-        var pair = OutputPair.through(ratios);
-        var calibrated = new ArrayList<CalibratedPoint>();
-        for (int i = 0; i < ratios.size(); i++) {
-            var others = new ArrayList<>(ratios);
-            others.remove(i);
-            calibrated.add(beside(pair, OutputPair.through(others), points.get(i), ratios.get(i)));
-        }
-        remarkOnThree(calibrated);
-        return new TubeCalibration(filtration, measured.statedFiltration(), pair, calibrated, remarks);
+        var fit = PointsFit.of(points, ratios(points, filtration));
+        var minimum = MinimumHalfValueLayers.shipped();
+        minimum.findQuestion(measured).ifPresent(ofHalfValueLayer::add);
+        minimum.findRemark(measured.halfValueLayerMillimetresAluminium(), measured.halfValueLayerAt())
+                .ifPresent(remarks::add);
+        return new TubeCalibration(
+                filtration,
+                measured.statedFiltration(),
+                fit.pair(),
+                fit.points(),
+                ofHalfValueLayer,
+                size(points, filtration).stream().toList(),
+                course(fit.sound()).stream().toList(),
+                remarks);
+    }
+
+    private List<OutputPair.Ratio> ratios(List<Point> points, Filtration filtration) {
+        return points.stream().map(point -> ratio(point, filtration)).toList();
     }
 
     private OutputPair.Ratio ratio(Point point, Filtration filtration) {
@@ -78,22 +114,23 @@ final class TubeFitting {
         return new OutputPair.Ratio(point.kV().inKilovolts(), point.microGyPerMAs() / modelled);
     }
 
-    private static CalibratedPoint beside(OutputPair all, OutputPair others, Point point, OutputPair.Ratio ratio) {
-        double kV = ratio.kilovolts();
-        double overAll = ratio.measuredOverModel() / all.at(kV);
-        double overOthers = ratio.measuredOverModel() / others.at(kV);
-        return new CalibratedPoint(
-                point.kV(),
-                point.microGyPerMAs(),
-                point.microGyPerMAs() / overAll,
-                (overAll - 1) * 100,
-                (overOthers - 1) * 100);
+    /** With the stated filtration, so that a wrong half-value layer does not blame the outputs; with the fitted one outside the model. */
+    private Optional<TubeQuestion> size(List<Point> points, Filtration fitted) {
+        boolean reached = ModelRange.objectionToTube(measured.anodeAngleDegrees(), measured.statedFiltration())
+                .isEmpty();
+        var inBeam = reached ? measured.statedFiltration() : fitted;
+        return OutputSurvey.find(physics, measured.anodeAngleDegrees(), ratios(points, inBeam));
     }
 
-    /** Three points and two unknowns leave one number over: it says that something is off, and not which. */
-    private void remarkOnThree(List<CalibratedPoint> points) {
-        if (points.size() == LEAST_POINTS && points.stream().anyMatch(CalibratedPoint::questioned)) {
-            remarks.add("three tube voltages do not tell which of them is off: measure all three again, or a fourth");
-        }
+    private static Optional<TubeQuestion> course(OutputPair pair) {
+        var exponent = Decimals.significant(pair.exponent(), 2);
+        return Math.abs(pair.exponent()) <= LARGEST_EXPONENT
+                ? Optional.empty()
+                : Optional.of(TubeQuestion.ofOutputs(
+                        TubeQuestion.OUTPUT_COURSE,
+                        "kV^" + exponent + " against the model",
+                        "the outputs grow with the tube voltage as the model's times kV^" + exponent
+                                + "; questioned beyond " + LARGEST_EXPONENT + " either way",
+                        "check which output belongs to which tube voltage, measure again"));
     }
 }

@@ -1,6 +1,7 @@
 package wallchart.physics;
 
 import java.util.List;
+import wallchart.quantity.Decimals;
 import wallchart.quantity.Filtration;
 import wallchart.quantity.TubeVoltage;
 
@@ -38,5 +39,9 @@ public record TubeMeasurement(
             throw new IllegalArgumentException("measured outputs name a tube voltage twice: each once");
         }
         points = List.copyOf(points);
+    }
+
+    String halfValueLayerWords() {
+        return Decimals.significant(halfValueLayerMillimetresAluminium, 3) + " mm Al at " + halfValueLayerAt;
     }
 }

@@ -30,7 +30,7 @@ final class PlanWords {
                 + how.receptor().kind().words() + ") that this technique has.");
         sentences.add(inside());
         sentences.add("Entrance air kerma: output " + model.outputSource(how, proven.kV()) + ", within "
-                + model.uncertaintyPercent(how) + " %, with backscatter.");
+                + model.uncertaintyPercent(how, proven.kV()) + " %, with backscatter.");
         sentences.add(ExposureModel.LIMITS);
         return sentences;
     }

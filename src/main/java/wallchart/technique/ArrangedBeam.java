@@ -10,7 +10,7 @@ import wallchart.physics.ReceptorSignal;
  * nanoseconds instead of microseconds.
  *
  * <p>The tube's own measured output is taken from the model at whole kilovolts and drawn straight between them: within 0.05 % of
- * it, and without its step where the measured tube voltages end. For one thread; made anew for each piece of work.
+ * it. For one thread; made anew for each piece of work.
  */
 public final class ArrangedBeam {
 

@@ -55,7 +55,7 @@ final class DoseRule {
                     mAs,
                     upperBound,
                     beam.source(),
-                    model.uncertaintyPercent(how),
+                    ExposureModel.uncertaintyPercent(beam),
                     levels.findKerma(examination),
                     levels.findAreaProduct(examination));
         });

@@ -52,7 +52,7 @@ public final class EquipmentEffects {
             var then = model.findOutputPerMAs(before.tube(), kV);
             var now = model.findOutputPerMAs(after.tube(), kV);
             if (then.isPresent() && now.isPresent()) {
-                shifts.add(new OutputShift(kV, then.getAsDouble(), now.getAsDouble()));
+                shifts.add(new OutputShift(kV, after.tube().totalFiltration(), then.getAsDouble(), now.getAsDouble()));
             }
         }
         return List.copyOf(shifts);
@@ -75,7 +75,7 @@ public final class EquipmentEffects {
     private static RowEffect unpredicted(Row row, boolean usable, boolean affected, List<String> remarks) {
         return new RowEffect(
                 row.key().toString(),
-                OptionalDouble.empty(),
+                Optional.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 usable,
@@ -119,31 +119,31 @@ public final class EquipmentEffects {
         boolean sameTube = then.how().room().tube().equals(now.how().room().tube());
         boolean known = model.findBeamObjection(then.how(), kV).isEmpty()
                 && model.findBeamObjection(now.how(), kV).isEmpty();
-        double output = known ? model.outputPerMAs(now.how(), kV) / model.outputPerMAs(then.how(), kV) : 1;
+        var output = known ? Optional.of(RowRatios.output(model, then, now, kV)) : Optional.<OutputShift>empty();
         if (!sameTube) {
             remarks.add("receptor exposure and entrance kerma are not predicted: " + objection);
         }
         return new RowEffect(
                 row.key().toString(),
-                known ? OptionalDouble.of(percent(output)) : OptionalDouble.empty(),
+                output,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 true,
-                lost || isNotable(output) || !known && !sameTube,
+                lost || output.filter(shift -> isNotable(shift.ratio())).isPresent() || !known && !sameTube,
                 remarks);
     }
 
     private static RowEffect predicted(Row row, RowRatios ratios, boolean lost, List<String> remarks) {
-        if (ratios.automatic() && percent(ratios.output()) != 0) {
+        if (ratios.automatic() && ratios.output().percent() != 0) {
             remarks.add("AEC ends the exposure at the same signal: the mAs follow the output, the back-up does not");
         }
         return new RowEffect(
                 row.key().toString(),
-                OptionalDouble.of(percent(ratios.output())),
+                Optional.of(ratios.output()),
                 OptionalDouble.of(Math.round(ExposureArithmetic.decibels(ratios.exposure()) * 100) / 100.0),
                 OptionalDouble.of(percent(ratios.kerma())),
                 true,
-                lost || isNotable(ratios.output()) || isNotable(ratios.exposure()) || isNotable(ratios.kerma()),
+                lost || isNotable(ratios.output().ratio()) || isNotable(ratios.exposure()) || isNotable(ratios.kerma()),
                 remarks);
     }
 

@@ -24,12 +24,9 @@ public final class ExposureModel {
             "Model: a slab of water for the patient, no bone, no lung, no outline; constant potential; 40 to 150 kV; 1.5 mm Al "
                     + "or more. Outside them nothing is predicted. An estimate for a technique, never a patient's dose record.";
 
-    /** Real tubes differ from the beam model by up to this much; expanded, in percent. */
-    private static final int UNCALIBRATED_PERCENT = 30;
-
     /**
      * Agreement of calculated entrance dose with phantom measurement, 12 to 14 %, taken as 13 %: Compagnone et al., J. Appl. Clin.
-     * Med. Phys. 2005. Combined with the uncertainty of the measured output by root of the sum of squares.
+     * Med. Phys. 2005. Combined with the uncertainty of the output by root of the sum of squares.
      */
     private static final double METHOD_PERCENT = 13;
 
@@ -150,14 +147,13 @@ public final class ExposureModel {
         return beam(how, kilovolts).source();
     }
 
-    /** Expanded uncertainty of a kerma in this room. */
-    public int uncertaintyPercent(Arrangement how) {
-        return how.room()
-                .tube()
-                .output()
-                .map(measured -> (int)
-                        Math.round(Math.hypot(measured.uncertaintyPercent().doubleValue(), METHOD_PERCENT)))
-                .orElse(UNCALIBRATED_PERCENT);
+    /** Expanded uncertainty of a kerma there: more beyond what was measured, by tube voltage and by filtration. */
+    public int uncertaintyPercent(Arrangement how, double kilovolts) {
+        return uncertaintyPercent(beam(how, kilovolts));
+    }
+
+    static int uncertaintyPercent(TubeBeam beam) {
+        return (int) Math.round(Math.hypot(beam.outputUncertaintyPercent(), METHOD_PERCENT));
     }
 
     /** Rounded to tenths of a kilovolt, as consoles are set: beams are remembered by it. */

@@ -12,14 +12,21 @@ import wallchart.technique.RowUse.Usable;
  * @param exposure of the receptor; 1 where AEC ends it
  * @param kerma entrance air kerma
  */
-record RowRatios(boolean automatic, double output, double exposure, double kerma) {
+record RowRatios(boolean automatic, OutputShift output, double exposure, double kerma) {
 
     /** Where nothing but the output of the tube differs. */
     static RowRatios ofOutput(ExposureModel model, Usable then, Usable now) {
         double kV = now.set().kV().inKilovolts();
-        double output = model.outputPerMAs(now.how(), kV) / model.outputPerMAs(then.how(), kV);
+        var output = output(model, then, now, kV);
+        double ratio = output.ratio();
         boolean automatic = now.set() instanceof ConsoleSetting.Automatic;
-        return new RowRatios(automatic, output, automatic ? 1 : output, automatic ? 1 : output);
+        return new RowRatios(automatic, output, automatic ? 1 : ratio, automatic ? 1 : ratio);
+    }
+
+    /** Only where the model reaches both beams. */
+    static OutputShift output(ExposureModel model, Usable then, Usable now, double kV) {
+        return new OutputShift(
+                kV, now.how().totalFiltration(), model.outputPerMAs(then.how(), kV), model.outputPerMAs(now.how(), kV));
     }
 
     /** Only where the model reaches both. */
@@ -32,7 +39,7 @@ record RowRatios(boolean automatic, double output, double exposure, double kerma
         boolean automatic = now.set() instanceof ConsoleSetting.Automatic;
         return new RowRatios(
                 automatic,
-                after.output() / before.output(),
+                output(model, then, now, row.setting().kV().inKilovolts()),
                 automatic ? 1 : exposure,
                 automatic ? kerma / exposure : kerma);
     }
@@ -44,14 +51,13 @@ record RowRatios(boolean automatic, double output, double exposure, double kerma
     }
 
     /** Of one exposure; with AEC, for the back-up. */
-    private record Figures(double output, double signal, double entrance) {
+    private record Figures(double signal, double entrance) {
 
         static Figures of(ExposureModel model, Row row, Usable use, ReceptorResponse response) {
             double kV = use.set().kV().inKilovolts();
             double mAs = use.set().mAs().inMilliampereSeconds();
             double cm = row.referenceThickness().inCentimetres();
             return new Figures(
-                    model.outputPerMAs(use.how(), row.setting().kV().inKilovolts()),
                     model.signalPerMAs(use.how(), response, kV, cm) * mAs,
                     model.entrancePerMAs(use.how(), kV, cm) * mAs);
         }

@@ -9,8 +9,9 @@ import wallchart.quantity.AirKerma;
  * @param quality its spectrum as the model has it
  * @param outputPerMAs air kerma per mAs at one metre, in uGy, free in air
  * @param source where that figure comes from, in words
+ * @param outputUncertaintyPercent expanded uncertainty of that figure
  */
-record TubeBeam(Beam quality, double outputPerMAs, String source) {
+record TubeBeam(Beam quality, double outputPerMAs, String source, double outputUncertaintyPercent) {
 
     /** Incident air kerma of so many mAs at a distance from the focus, without backscatter. */
     AirKerma incident(double mAs, double focusSkinCentimetres) {

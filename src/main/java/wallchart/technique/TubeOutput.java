@@ -13,7 +13,7 @@ import wallchart.quantity.TubeVoltage;
 
 /**
  * What a tube gives per mAs, and through how much metal: as measured, within the tube voltages that were; beyond them by the beam
- * model fitted to the measurement; by the model alone where nobody measured. Thread-safe.
+ * model fitted to the measurement, from the measured end point on; by the model alone where nobody measured. Thread-safe.
  *
  * <p>Filtrations are asked for as stated on paper. What the half-value layer says of the measured beam is added here.
  */
@@ -70,14 +70,20 @@ final class TubeOutput {
                 : Optional.of(new TubeBeam(
                         physics.beam(asked.kV(), angle(tube), inBeam(tube, asked.stated())),
                         perMAs(tube, asked.kV(), asked.stated()),
-                        source(tube, asked.kV(), asked.stated())));
+                        source(tube, asked.kV(), asked.stated()),
+                        OutputUncertainty.percent(tube, calibrations, asked.kV(), asked.stated())));
     }
 
     /** The sentence that says why the output is not known there; empty where it is. */
     Optional<String> findObjection(Tube tube, TubeVoltage kV, Filtration stated) {
-        return physics.findObjection(kV, angle(tube), inBeam(tube, stated)).or(() -> tube.output()
-                .filter(measured -> !measured.totalFiltration().equals(stated))
-                .flatMap(measured -> physics.findObjection(kV, angle(tube), asMeasured(tube, measured))));
+        var passed = inBeam(tube, stated);
+        return physics.findObjection(kV, angle(tube), passed)
+                .map(why -> passed.equals(stated)
+                        ? why
+                        : why + " (" + stated + " on paper, brought to the measured half-value layer)")
+                .or(() -> tube.output()
+                        .filter(measured -> !measured.totalFiltration().equals(stated))
+                        .flatMap(measured -> physics.findObjection(kV, angle(tube), asMeasured(tube, measured))));
     }
 
     /** Air kerma per mAs at one metre, in uGy, free in air. */
@@ -89,7 +95,7 @@ final class TubeOutput {
         double kilovolts = kV.inKilovolts();
         var fitted = calibrations.find(tube).filter(calibration -> !measured.covers(kilovolts));
         if (fitted.isPresent()) {
-            return fitted.get().outputFactor(kilovolts) * modelled(tube, kV, inBeam(tube, stated));
+            return fitted.get().outputFactorBeyond(kilovolts) * modelled(tube, kV, inBeam(tube, stated));
         }
         double output = measured.microGyPerMAs(kilovolts);
         return measured.totalFiltration().equals(stated)

@@ -13,17 +13,20 @@ import wallchart.physics.TubeFit;
  * @param halfValueLayerStated mm Al at the kV of the measured half-value layer, modelled with the stated filtration; absent where the
  *     model does not reach it
  * @param halfValueLayerFitted the same with the fitted filtration; absent where the tube is uncalibrated
- * @param confirmedKV tube voltages whose outputs were confirmed when the measurement was entered
+ * @param confirmed codes of what was confirmed when the measurement was entered
+ * @param sentences for whoever measured, what is questioned first; why the tube is uncalibrated where it is
  */
 public record CalibrationReport(
         RoomRevision revision,
         TubeFit fit,
         OptionalDouble halfValueLayerStated,
         OptionalDouble halfValueLayerFitted,
-        List<String> confirmedKV) {
+        List<String> confirmed,
+        List<String> sentences) {
 
     public CalibrationReport {
-        confirmedKV = List.copyOf(confirmedKV);
+        confirmed = List.copyOf(confirmed);
+        sentences = List.copyOf(sentences);
     }
 
     /** Why the tube is uncalibrated; empty where it is not. */

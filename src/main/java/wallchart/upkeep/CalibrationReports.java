@@ -1,5 +1,6 @@
 package wallchart.upkeep;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,7 +12,9 @@ import wallchart.equipment.Rooms;
 import wallchart.equipment.Tube;
 import wallchart.physics.BeamPhysics;
 import wallchart.physics.TubeCalibration;
+import wallchart.physics.TubeFit;
 import wallchart.quantity.Filtration;
+import wallchart.upkeep.EffectsReport.FittedFiltration;
 
 /** Makes {@link CalibrationReport}s. Thread-safe. */
 final class CalibrationReports {
@@ -34,7 +37,24 @@ final class CalibrationReports {
                 calibrations.fit(tube),
                 halfValueLayer(tube, output, output.map(MeasuredOutput::totalFiltration)),
                 halfValueLayer(tube, output, calibrations.find(tube).map(TubeCalibration::totalFiltration)),
-                confirmed(revision));
+                confirmed(revision),
+                sentences(tube, confirmed(revision)));
+    }
+
+    /** What is to be said of a measured tube, and what of it was confirmed. */
+    List<String> sentences(Tube tube, Collection<String> confirmed) {
+        var fit = calibrations.fit(tube);
+        return fit instanceof TubeFit.Uncalibrated uncalibrated
+                ? List.of(uncalibrated.reason())
+                : ((TubeCalibration) fit).sentences(confirmed);
+    }
+
+    FittedFiltration fitted(Tube before, Tube after) {
+        return new FittedFiltration(fitted(before), fitted(after));
+    }
+
+    private Optional<Filtration> fitted(Tube tube) {
+        return calibrations.find(tube).map(TubeCalibration::totalFiltration);
     }
 
     private OptionalDouble halfValueLayer(Tube tube, Optional<MeasuredOutput> output, Optional<Filtration> filtration) {
@@ -46,14 +66,14 @@ final class CalibrationReports {
     }
 
     /** What was said when the measurement of this revision was entered, with this revision or an earlier one that has it too. */
-    private List<String> confirmed(RoomRevision revision) {
+    List<String> confirmed(RoomRevision revision) {
         var output = revision.room().tube().output();
         return output.isEmpty()
                 ? List.of()
                 : rooms.history(revision.room().id()).stream()
                         .filter(line -> line.revision().number() <= revision.number())
                         .filter(line -> line.revision().room().tube().output().equals(output))
-                        .map(RevisionHistory::confirmedKV)
+                        .map(RevisionHistory::confirmed)
                         .filter(confirmed -> !confirmed.isEmpty())
                         .reduce((earlier, later) -> later)
                         .orElse(List.of());

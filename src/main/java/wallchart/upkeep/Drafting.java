@@ -81,7 +81,7 @@ final class Drafting {
         }
         boolean measured = edited.tube().output() != null && !edited.measuresAs(inForce);
         var objection = measured
-                ? checks.find(base.room().tube().output(), room.tube(), entry, today)
+                ? checks.find(base.room(), room, entry, today)
                 : MeasurementChecks.unasked(Set.copyOf(entry.confirmed()));
         return objection.map(why -> unsound(relative(why, place))).orElseGet(() -> new Sound(edited, room, measured));
     }
@@ -96,11 +96,11 @@ final class Drafting {
         }
         return why instanceof EquipmentOutcome.Questioned questioned
                 ? new EquipmentOutcome.Questioned(
-                        questioned.points().stream()
-                                .map(point -> new EquipmentOutcome.QuestionedPoint(
-                                        relative(point.field(), place), point.point()))
+                        questioned.questions().stream()
+                                .map(asked ->
+                                        new EquipmentOutcome.Asked(relative(asked.field(), place), asked.question()))
                                 .toList(),
-                        questioned.remarks())
+                        questioned.notes())
                 : why;
     }
 

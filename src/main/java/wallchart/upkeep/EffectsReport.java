@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wallchart.chart.VersionHead;
+import wallchart.quantity.Filtration;
 import wallchart.technique.ChartEffects;
 import wallchart.technique.GridShift;
 import wallchart.technique.OutputShift;
@@ -15,8 +16,18 @@ import wallchart.technique.RowEffect;
  * @param outputs at each tube voltage at which one of both was measured
  * @param grids conversion factors that differ
  * @param charts the version in force and those scheduled, in the order of their numbers
+ * @param fitted what filters the tube's beam as its half-value layer has it
+ * @param calibration sentences on the tube as it is afterwards: what is questioned or was confirmed, the fit, remarks
  */
-public record EffectsReport(List<OutputShift> outputs, List<GridShift> grids, List<OfVersion> charts) {
+public record EffectsReport(
+        List<OutputShift> outputs,
+        List<GridShift> grids,
+        List<OfVersion> charts,
+        FittedFiltration fitted,
+        List<String> calibration) {
+
+    /** Fitted filtration before and after; absent where the tube is uncalibrated. */
+    public record FittedFiltration(Optional<Filtration> before, Optional<Filtration> after) {}
 
     /** What the change does to one version. */
     public record OfVersion(VersionHead version, ChartEffects effects) {}
@@ -25,6 +36,7 @@ public record EffectsReport(List<OutputShift> outputs, List<GridShift> grids, Li
         outputs = List.copyOf(outputs);
         grids = List.copyOf(grids);
         charts = List.copyOf(charts);
+        calibration = List.copyOf(calibration);
     }
 
     /** Rows to look at, each once however many versions have it. */
@@ -35,11 +47,14 @@ public record EffectsReport(List<OutputShift> outputs, List<GridShift> grids, Li
                 .count();
     }
 
-    /** The output after over before that lies farthest from 1, measured or as a row uses it; empty where none is predicted. */
-    public Optional<Double> largestOutputRatio() {
-        var ofRows = rows().flatMap(row -> row.outputPercent().stream().boxed()).map(percent -> 1 + percent / 100);
-        return Stream.concat(outputs.stream().map(OutputShift::ratio), ofRows)
-                .reduce((one, other) -> Math.abs(Math.log(other)) > Math.abs(Math.log(one)) ? other : one);
+    /** Where the output after over before lies farthest from 1, measured or as a row uses it; empty where none is predicted. */
+    public Optional<OutputShift> largestOutput() {
+        return Stream.concat(outputs.stream(), rows().flatMap(row -> row.output().stream()))
+                .reduce((one, other) -> size(other) > size(one) ? other : one);
+    }
+
+    private static double size(OutputShift shift) {
+        return Math.abs(Math.log(shift.ratio()));
     }
 
     private Stream<RowEffect> rows() {

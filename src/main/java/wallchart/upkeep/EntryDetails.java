@@ -21,18 +21,18 @@ final class EntryDetails {
         details.put(
                 "chartVersions",
                 report.charts().stream().map(chart -> chart.version().number()).toList());
-        report.largestOutputRatio()
-                .ifPresent(ratio -> details.put("largestOutputRatio", Decimals.significant(ratio, DIGITS)));
+        report.largestOutput().ifPresent(shift -> {
+            details.put("largestOutputRatio", Decimals.significant(shift.ratio(), DIGITS));
+            details.put(
+                    "largestOutputRatioAt",
+                    Decimals.significant(shift.kilovolts(), DIGITS) + " kV, " + shift.filtration());
+        });
         if (sound.measured()) {
             details.put(
                     "measuredOn",
                     sound.room().tube().output().orElseThrow().measuredOn().toString());
-            details.put(
-                    "confirmedKV",
-                    entry.confirmed().stream()
-                            .sorted()
-                            .map(kV -> Decimals.plain(kV.kilovolts()))
-                            .toList());
+            details.put("confirmed", entry.confirmed().stream().sorted().toList());
+            details.put("calibration", report.calibration());
             entry.replacesMeasuredOn().ifPresent(day -> details.put("replacesMeasuredOn", day.toString()));
         }
         return details;

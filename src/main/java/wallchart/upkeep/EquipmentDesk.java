@@ -4,7 +4,9 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wallchart.chart.Charts;
 import wallchart.equipment.Calibrations;
 import wallchart.equipment.Room;
@@ -44,12 +46,22 @@ public final class EquipmentDesk {
     }
 
     private EquipmentDesk(Rooms rooms, Charts charts, BeamPhysics physics, Calibrations calibrations, Clock clock) {
+        this(rooms, charts, physics, calibrations, new EquipmentEffects(new ExposureModel(physics)), clock);
+    }
+
+    private EquipmentDesk(
+            Rooms rooms,
+            Charts charts,
+            BeamPhysics physics,
+            Calibrations calibrations,
+            EquipmentEffects effects,
+            Clock clock) {
         this(
                 rooms,
                 charts,
-                new Drafting(rooms, new MeasurementChecks(calibrations)),
+                new Drafting(rooms, new MeasurementChecks(calibrations, effects)),
                 new CalibrationReports(rooms, physics, calibrations),
-                new EquipmentEffects(new ExposureModel(physics)),
+                effects,
                 clock);
     }
 
@@ -88,7 +100,7 @@ public final class EquipmentDesk {
     }
 
     private EquipmentOutcome enter(Actor by, RoomRevision base, Sound sound, EquipmentEntry entry) {
-        var report = report(base.room(), sound.room(), clock.instant());
+        var report = report(base, sound, entry);
         if (sound.document().canonical().digest().equals(base.digest())) {
             return new Entered(base, base, report);
         }
@@ -102,9 +114,7 @@ public final class EquipmentDesk {
     public EquipmentOutcome tryOut(String room, EquipmentEntry entry) {
         var base = newest(room);
         var draft = drafting.draft(base, entry, false, today());
-        return draft instanceof Sound sound
-                ? new Possible(base, report(base.room(), sound.room(), clock.instant()))
-                : ((Unsound) draft).why();
+        return draft instanceof Sound sound ? new Possible(base, report(base, sound, entry)) : ((Unsound) draft).why();
     }
 
     /**
@@ -115,7 +125,8 @@ public final class EquipmentDesk {
         return rooms.revisions(revision.room().id()).stream()
                 .filter(other -> other.number() == revision.number() - 1)
                 .findFirst()
-                .map(before -> report(before.room(), revision.room(), revision.inForceFrom()));
+                .map(before -> report(
+                        before.room(), revision.room(), calibrations.confirmed(revision), revision.inForceFrom()));
     }
 
     /** How the beam model fits the tube of a revision. */
@@ -123,11 +134,29 @@ public final class EquipmentDesk {
         return calibrations.of(revision);
     }
 
-    private EffectsReport report(Room before, Room after, Instant at) {
+    private EffectsReport report(RoomRevision base, Sound sound, EquipmentEntry entry) {
+        var confirmed = sound.measured() ? entry.confirmed() : calibrations.confirmed(base);
+        return report(base.room(), sound.room(), confirmed, clock.instant());
+    }
+
+    private EffectsReport report(Room before, Room after, List<String> confirmed, Instant at) {
         var answering = AnsweringVersions.at(charts, before.id(), at).stream()
                 .map(version -> new OfVersion(version.head(), effects.of(version.content(), before, after)))
                 .toList();
-        return new EffectsReport(effects.outputs(before, after), GridShift.between(before, after), answering);
+        return new EffectsReport(
+                effects.outputs(before, after),
+                GridShift.between(before, after),
+                answering,
+                calibrations.fitted(before.tube(), after.tube()),
+                sentences(before, after, confirmed));
+    }
+
+    private List<String> sentences(Room before, Room after, List<String> confirmed) {
+        var step = OutputStep.find(effects, before, after)
+                .map(question ->
+                        confirmed.contains(question.code()) ? question.confirmedSentence() : question.sentence());
+        return Stream.concat(step.stream(), calibrations.sentences(after.tube(), confirmed).stream())
+                .toList();
     }
 
     private RoomRevision newest(String room) {

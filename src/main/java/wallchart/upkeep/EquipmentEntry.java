@@ -4,18 +4,17 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import wallchart.equipment.EquipmentEdit;
-import wallchart.quantity.TubeVoltage;
 
 /**
  * What a medical physicist enters about a room.
  *
  * @param edit the equipment, or the part that was measured
  * @param reason why, in their words
- * @param confirmed tube voltages whose outputs they measured again or stand by although the fit questions them
+ * @param confirmed codes of what they measured again or stand by although it is questioned
  * @param replacesMeasuredOn the day of the measurement in force, named by whoever puts an older one in its place; else absent
  */
 public record EquipmentEntry(
-        EquipmentEdit edit, String reason, List<TubeVoltage> confirmed, Optional<LocalDate> replacesMeasuredOn) {
+        EquipmentEdit edit, String reason, List<String> confirmed, Optional<LocalDate> replacesMeasuredOn) {
 
     public EquipmentEntry {
         confirmed = List.copyOf(confirmed);

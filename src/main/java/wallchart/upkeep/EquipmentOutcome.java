@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import wallchart.equipment.EquipmentReading.Problem;
 import wallchart.equipment.RoomRevision;
-import wallchart.physics.CalibratedPoint;
+import wallchart.physics.TubeQuestion;
 
 /** What comes of entering equipment, or of trying out what entering it would do. */
 public sealed interface EquipmentOutcome {
@@ -44,17 +44,17 @@ public sealed interface EquipmentOutcome {
     record OlderMeasurement(LocalDate entered, LocalDate inForce) implements Refused {}
 
     /**
-     * Some of the measured outputs do not fit the others; whoever measured them measures again, or confirms exactly these.
+     * Something measured looks like a slip; whoever measured it measures again, or confirms exactly these.
      *
-     * @param remarks what else the fit says
+     * @param notes what else is to be said of the measurement
      */
-    record Questioned(List<QuestionedPoint> points, List<String> remarks) implements Refused {
+    record Questioned(List<Asked> questions, List<String> notes) implements Refused {
         public Questioned {
-            points = List.copyOf(points);
-            remarks = List.copyOf(remarks);
+            questions = List.copyOf(questions);
+            notes = List.copyOf(notes);
         }
     }
 
     /** @param field JSON Pointer into the part that was entered */
-    record QuestionedPoint(String field, CalibratedPoint point) {}
+    record Asked(String field, TubeQuestion question) {}
 }

@@ -21,7 +21,7 @@ import wallchart.web.view.EquipmentView;
 final class EquipmentEntryPages {
 
     /** Members beside the document; all else is wrong within it. */
-    private static final Set<String> BESIDE = Set.of("/reason", "/confirmedKV", "/replacesMeasuredOn");
+    private static final Set<String> BESIDE = Set.of("/reason", "/confirmed", "/replacesMeasuredOn");
 
     private final Services services;
     private final EquipmentDesk desk;

@@ -3,11 +3,13 @@ package wallchart.physics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import wallchart.Validation;
+import wallchart.quantity.Filtration;
 import wallchart.quantity.TubeVoltage;
 
 class MinimumHalfValueLayersTest {
@@ -47,15 +49,21 @@ class MinimumHalfValueLayersTest {
 
     @Test
     void under_the_older_minimum_it_says_so_and_names_both() {
-        assertThat(MINIMA.findRemark(2.2, TubeVoltage.kilovolts(80)))
+        assertThat(MINIMA.findRemark(2.2, TubeVoltage.kilovolts(80))).isEmpty();
+        assertThat(MINIMA.findQuestion(halfValueLayer(2.2)).map(TubeQuestion::sentence))
                 .hasValue(
                         "the half-value layer of 2.2 mm Al at 80 kV is under the minimum of 21 CFR 1020.30(m), 2.3 mm Al for"
-                                + " systems made before 10 June 2006, 2.9 mm Al for systems made since then: measure again, or"
-                                + " have the filtration looked at");
+                                + " systems made before 10 June 2006, 2.9 mm Al for systems made since then: measure again,"
+                                + " have the filtration looked at, or confirm");
+    }
+
+    private static TubeMeasurement halfValueLayer(double millimetres) {
+        return new TubeMeasurement(12, Filtration.aluminium("3"), millimetres, TubeVoltage.kilovolts(80), List.of());
     }
 
     @Test
     void between_both_minima_it_says_which_one_is_met() {
+        assertThat(MINIMA.findQuestion(halfValueLayer(2.3))).isEmpty();
         assertThat(MINIMA.findRemark(2.3, TubeVoltage.kilovolts(80)))
                 .hasValue(
                         "the half-value layer of 2.3 mm Al at 80 kV meets the minimum of 21 CFR 1020.30(m) of 2.3 mm Al for"

@@ -10,6 +10,7 @@ import static wallchart.physics.TubeFixtures.EIGHTY;
 import static wallchart.physics.TubeFixtures.TRUE_FILTRATION;
 import static wallchart.physics.TubeFixtures.TRUE_PAIR;
 import static wallchart.physics.TubeFixtures.calibrated;
+import static wallchart.physics.TubeFixtures.codes;
 import static wallchart.physics.TubeFixtures.measured;
 import static wallchart.physics.TubeFixtures.questionedKilovolts;
 import static wallchart.physics.TubeFixtures.trueHalfValueLayer;
@@ -17,6 +18,7 @@ import static wallchart.physics.TubeFixtures.trueOutput;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -102,16 +104,17 @@ class TubeCalibrationTest {
         assertThat(end.residualPercent()).isBetween(2.0, CalibratedPoint.QUESTIONED_ABOVE_PERCENT);
         assertThat(end.deviationPercent()).isCloseTo(20, within(1e-6));
         assertThat(end.questioned()).isTrue();
-        assertThat(calibration.sentences())
+        assertThat(calibration.sentences(Set.of()))
                 .contains("three tube voltages do not tell which of them is off: measure all three again, or a fourth");
     }
 
     @Test
     void a_questioned_point_is_said_in_figures_with_what_to_do() {
         var calibration = calibrated(kV -> kV == 80 ? 1.18 : 1, FIVE);
-        assertThat(calibration.sentences())
-                .contains("80 kV: " + Math.round(trueOutput(80) * 1.18 * 100) / 100.0
-                        + " uGy/mAs is 18 % over the fit of the others: measure again or confirm");
+        var finding = "80 kV: " + Math.round(trueOutput(80) * 1.18 * 100) / 100.0
+                + " uGy/mAs is 18 % over the fit of the others, which fit within 10 % without it";
+        assertThat(calibration.sentences(Set.of())).startsWith(finding + ": measure again, or confirm");
+        assertThat(calibration.sentences(Set.of("output-at-80"))).startsWith(finding + ": confirmed");
     }
 
     @ParameterizedTest
@@ -124,10 +127,10 @@ class TubeCalibrationTest {
     @Test
     void two_tube_voltages_do_not_calibrate_and_the_reason_says_what_would() {
         assertThat(PHYSICS.calibrate(measured(kV -> 1, 60, 100)))
-                .isEqualTo(
-                        new TubeFit.Uncalibrated(
-                                "the output is measured at 60 kV and 100 kV within 40 to 150 kV: fitting"
-                                        + " the model to the tube needs 3 tube voltages or more; measure the output at others too"));
+                .isEqualTo(new TubeFit.Uncalibrated(
+                        "the output is measured at 60 kV and 100 kV within 40 to 150 kV: fitting"
+                                + " the model to the tube needs 3 tube voltages or more; measure the output at others too",
+                        true));
     }
 
     @Test
@@ -137,10 +140,9 @@ class TubeCalibrationTest {
         var calibration = (TubeCalibration)
                 PHYSICS.calibrate(new TubeMeasurement(ANODE, TRUE_FILTRATION, trueHalfValueLayer(), EIGHTY, points));
         assertThat(calibration.lowest()).isEqualTo(TubeVoltage.kilovolts(60));
-        assertThat(calibration.sentences())
-                .singleElement()
-                .asString()
-                .startsWith("the point at 35 kV is not fitted: the tube voltage is 35 kV");
+        assertThat(calibration.sentences(Set.of()))
+                .anyMatch(
+                        sentence -> sentence.startsWith("the point at 35 kV is not fitted: the tube voltage is 35 kV"));
     }
 
     @ParameterizedTest
@@ -149,7 +151,8 @@ class TubeCalibrationTest {
         var stated = Filtration.aluminium("2.5");
         var calibration = (TubeCalibration) PHYSICS.calibrate(measured(stated, halfValueLayer, kV -> 1, FIVE));
         assertThat(calibration.totalFiltration()).isEqualTo(stated);
-        assertThat(calibration.sentences()).anySatisfy(sentence -> assertThat(sentence)
+        assertThat(codes(calibration)).contains("half-value-layer");
+        assertThat(calibration.sentences(Set.of())).anySatisfy(sentence -> assertThat(sentence)
                 .contains("outside the model's 1.5 to 60 mm Al")
                 .contains("stays as stated, 2.5 mm Al"));
     }
@@ -160,7 +163,7 @@ class TubeCalibrationTest {
         var calibration = (TubeCalibration) PHYSICS.calibrate(
                 new TubeMeasurement(ANODE, sound.statedFiltration(), 0.5, TubeVoltage.kilovolts(30), sound.points()));
         assertThat(calibration.totalFiltration()).isEqualTo(sound.statedFiltration());
-        assertThat(calibration.sentences().get(0)).contains("the tube voltage is 30 kV");
+        assertThat(calibration.sentences(Set.of()).get(0)).contains("the tube voltage is 30 kV");
     }
 
     @ParameterizedTest
@@ -171,11 +174,15 @@ class TubeCalibrationTest {
     }
 
     @Test
-    void a_corrected_filtration_never_falls_under_the_least_of_the_model() {
+    void a_corrected_filtration_that_the_model_does_not_take_is_said_and_not_made_to_fit() {
         var overstated = measured(Filtration.aluminium("6"), trueHalfValueLayer(), kV -> 1, FIVE);
         var calibration = (TubeCalibration) PHYSICS.calibrate(overstated);
         assertThat(calibration.corrected(Filtration.aluminium("6"))).isEqualTo(TRUE_FILTRATION);
-        assertThat(calibration.corrected(Filtration.aluminium("3"))).isEqualTo(Filtration.aluminium("1.5"));
+        assertThat(calibration.corrected(Filtration.aluminium("3"))).isEqualTo(Filtration.aluminium("0.27"));
+        assertThat(calibration.corrected(Filtration.aluminium("2"))).isEqualTo(Filtration.NONE);
+        assertThat(PHYSICS.findObjection(EIGHTY, ANODE, calibration.corrected(Filtration.aluminium("3"))))
+                .contains("the total filtration is 0.27 mm Al: the beam model holds from 1.5 to 60 mm Al;"
+                        + " use measured values instead");
     }
 
     /**

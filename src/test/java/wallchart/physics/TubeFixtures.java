@@ -47,6 +47,10 @@ final class TubeFixtures {
         return (TubeCalibration) PHYSICS.calibrate(measured(error, kilovolts));
     }
 
+    static List<String> codes(TubeCalibration calibration) {
+        return calibration.questions().stream().map(TubeQuestion::code).toList();
+    }
+
     static List<String> questionedKilovolts(TubeCalibration calibration) {
         return calibration.questioned().stream()
                 .map(point -> point.kV().toString())

@@ -59,10 +59,10 @@ class RowCoursePropertiesTest {
         };
     }
 
-    /** Within the tube voltages that the fixtures' tube was measured at; beyond them the model steps and the short cut does not. */
+    /** The fixtures' tube was measured from 50 kV: below, the fit goes on from its end. */
     @Property(tries = 300)
     void a_beam_made_ready_has_the_models_signal(
-            @ForAll @IntRange(min = 5000, max = 15000) int hundredthsOfKilovolt,
+            @ForAll @IntRange(min = 4000, max = 15000) int hundredthsOfKilovolt,
             @ForAll @IntRange(min = 0, max = 360) int millimetres) {
         var how = Arrangement.find(ROOM, ChartFixtures.aRow().row()).orElseThrow();
         var beam = new ArrangedBeam(MODEL, how, how.response());

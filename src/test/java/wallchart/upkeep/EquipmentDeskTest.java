@@ -26,7 +26,6 @@ import wallchart.equipment.RoomBuilder;
 import wallchart.equipment.Rooms;
 import wallchart.physics.BeamPhysics;
 import wallchart.physics.TubeCalibration;
-import wallchart.quantity.TubeVoltage;
 import wallchart.store.Actor;
 import wallchart.store.OnEveryDatabase;
 import wallchart.upkeep.EquipmentOutcome.Entered;
@@ -60,12 +59,8 @@ class EquipmentDeskTest extends OnEveryDatabase {
         return aRoom().withOutput(aSteadyOutput("2026-01-14", "1"));
     }
 
-    private static EquipmentEntry measured(OutputPart output, String... confirmedKV) {
-        return new EquipmentEntry(
-                new EquipmentEdit.Output(output),
-                REASON,
-                List.of(confirmedKV).stream().map(TubeVoltage::kilovolts).toList(),
-                Optional.empty());
+    private static EquipmentEntry measured(OutputPart output, String... confirmed) {
+        return new EquipmentEntry(new EquipmentEdit.Output(output), REASON, List.of(confirmed), Optional.empty());
     }
 
     private static List<String> fields(EquipmentOutcome outcome) {
@@ -78,7 +73,7 @@ class EquipmentDeskTest extends OnEveryDatabase {
         assertThat(entered.after().number()).isEqualTo(2);
         assertThat(entered.after().room().tube().output().orElseThrow().measuredOn())
                 .isEqualTo("2026-02-20");
-        assertThat(entered.effects().largestOutputRatio().orElseThrow()).isBetween(0.949, 0.951);
+        assertThat(entered.effects().largestOutput().orElseThrow().ratio()).isBetween(0.949, 0.951);
         var told = rooms.history("r1").get(1);
         assertThat(told.reason()).isEqualTo(REASON);
         assertThat(told.event().orElseThrow().actor()).isEqualTo("physicist");
@@ -234,9 +229,9 @@ class EquipmentDeskTest extends OnEveryDatabase {
     @Test
     void a_point_more_than_a_tenth_off_the_fit_is_questioned() {
         var outcome = (Questioned) desk.enter(PHYSICIST, "r1", 1, measured(anOddPoint()));
-        assertThat(outcome.points()).singleElement().satisfies(point -> {
-            assertThat(point.field()).isEqualTo("/microGyPerMAsAtOneMetre/3");
-            assertThat(point.point().kV()).isEqualTo(TubeVoltage.kilovolts("80"));
+        assertThat(outcome.questions()).singleElement().satisfies(asked -> {
+            assertThat(asked.field()).isEqualTo("/microGyPerMAsAtOneMetre/3");
+            assertThat(asked.question().code()).isEqualTo("output-at-80");
         });
         assertThat(desk.tryOut("r1", measured(anOddPoint()))).isEqualTo(outcome);
         assertThat(rooms.revisions("r1")).hasSize(1);
@@ -244,13 +239,13 @@ class EquipmentDeskTest extends OnEveryDatabase {
 
     @Test
     void it_is_taken_when_exactly_it_is_confirmed_and_the_event_says_so() {
-        assertThat(desk.enter(PHYSICIST, "r1", 1, measured(anOddPoint(), "100")))
+        assertThat(desk.enter(PHYSICIST, "r1", 1, measured(anOddPoint(), "output-at-100")))
                 .isInstanceOf(Questioned.class);
-        assertThat(fields(desk.enter(PHYSICIST, "r1", 1, measured(anOddPoint(), "80", "100"))))
-                .containsExactly("/confirmedKV");
-        var entered = (Entered) desk.enter(PHYSICIST, "r1", 1, measured(anOddPoint(), "80"));
-        assertThat(rooms.history("r1").get(1).confirmedKV()).containsExactly("80");
-        assertThat(desk.calibration(entered.after()).confirmedKV()).containsExactly("80");
+        assertThat(fields(desk.enter(PHYSICIST, "r1", 1, measured(anOddPoint(), "output-at-80", "output-at-100"))))
+                .containsExactly("/confirmed");
+        var entered = (Entered) desk.enter(PHYSICIST, "r1", 1, measured(anOddPoint(), "output-at-80"));
+        assertThat(rooms.history("r1").get(1).confirmed()).containsExactly("output-at-80");
+        assertThat(desk.calibration(entered.after()).confirmed()).containsExactly("output-at-80");
     }
 
     @Test
@@ -258,7 +253,7 @@ class EquipmentDeskTest extends OnEveryDatabase {
         var whole = new EquipmentEdit.Whole(aRoom().withOutput(anOddPoint()).document());
         var outcome = (Questioned)
                 desk.enter(PHYSICIST, "r1", 1, new EquipmentEntry(whole, REASON, List.of(), Optional.empty()));
-        assertThat(outcome.points().get(0).field()).isEqualTo("/tube/output/microGyPerMAsAtOneMetre/3");
+        assertThat(outcome.questions().get(0).field()).isEqualTo("/tube/output/microGyPerMAsAtOneMetre/3");
     }
 
     @Test
@@ -272,8 +267,9 @@ class EquipmentDeskTest extends OnEveryDatabase {
 
     @Test
     void what_nobody_asked_need_not_be_confirmed() {
-        assertThat(fields(desk.enter(PHYSICIST, "r1", 1, measured(aSteadyOutput("2026-02-20", "0.95"), "80"))))
-                .containsExactly("/confirmedKV");
+        assertThat(fields(
+                        desk.enter(PHYSICIST, "r1", 1, measured(aSteadyOutput("2026-02-20", "0.95"), "output-at-80"))))
+                .containsExactly("/confirmed");
     }
 
     @Test

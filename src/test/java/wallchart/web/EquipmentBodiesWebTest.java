@@ -56,9 +56,9 @@ class EquipmentBodiesWebTest {
                 new Wrong("/reason", with(sound, "reason", "  a  b  c  ")),
                 new Wrong("/reason", with(sound, "reason", "bell \u0007 in the words")),
                 new Wrong("/reason", with(sound, "reason", "x".repeat(2001))),
-                new Wrong("/confirmedKV", with(sound, "confirmedKV", List.of(80))),
-                new Wrong("/confirmedKV/0", with(sound, "confirmedKV", List.of(-80))),
-                new Wrong("/confirmedKV/0", with(sound, "confirmedKV", List.of("80"))),
+                new Wrong("/confirmed", with(sound, "confirmed", List.of("output-at-80"))),
+                new Wrong("/confirmed/0", with(sound, "confirmed", List.of("Output 80"))),
+                new Wrong("/confirmed/0", with(sound, "confirmed", List.of(""))),
                 new Wrong("/replacesMeasuredOn", with(sound, "replacesMeasuredOn", "2026-01-14")),
                 new Wrong("/kilovolts", with(sound, "kilovolts", 80)));
     }
@@ -135,8 +135,8 @@ class EquipmentBodiesWebTest {
                 "{\"hvlMmAl\":3.1000000001}",
                 "{\"microGyPerMAsAtOneMetre\":{}}",
                 "{\"microGyPerMAsAtOneMetre\":[null,null,null]}",
-                "{\"confirmedKV\":[null]}",
-                "{\"confirmedKV\":80}",
+                "{\"confirmed\":[null]}",
+                "{\"confirmed\":80}",
             })
     void that_is_no_measurement_at_all(String body) {
         for (var part : List.of("/tube/output", "", "/grids/g10")) {

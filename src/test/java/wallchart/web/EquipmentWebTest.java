@@ -113,7 +113,7 @@ class EquipmentWebTest {
                 .body("events[-1].reason", equalTo(REASON))
                 .body("events[-1].details.entered", equalTo("tube output"))
                 .body("events[-1].details.measuredOn", equalTo("2026-03-01"))
-                .body("events[-1].details.confirmedKV", hasSize(0))
+                .body("events[-1].details.confirmed", hasSize(0))
                 .body("events[-1].details.chartVersions", equalTo(List.of(2)))
                 .body("events[-1].details.largestOutputRatio", startsWith("0.8"));
         SERVICE.person(Role.PHYSICIST).get("/api/v1/audit/verification").then().body("sound", equalTo(true));
@@ -177,21 +177,22 @@ class EquipmentWebTest {
                 .body("errors[0].pointer", equalTo("/microGyPerMAsAtOneMetre/3"))
                 .body("errors[0].value", equalTo("64.7 uGy/mAs"))
                 .body("errors[0].detail", containsString("80 kV"))
-                .body("detail", containsString("\"confirmedKV\": [80]"));
-        calls.putOutput("r1", with(anOddOutput("2026-03-01"), "confirmedKV", List.of(100)))
+                .body("detail", containsString("\"confirmed\": [\"output-at-80\"]"))
+                .body("errors[0].confirm", equalTo("output-at-80"));
+        calls.putOutput("r1", with(anOddOutput("2026-03-01"), "confirmed", List.of("output-at-100")))
                 .then()
                 .statusCode(422);
         assertThat(calls.revisions("r1")).hasSize(first);
-        calls.putOutput("r1", with(anOddOutput("2026-03-01"), "confirmedKV", List.of(80)))
+        calls.putOutput("r1", with(anOddOutput("2026-03-01"), "confirmed", List.of("output-at-80")))
                 .then()
                 .statusCode(200);
-        assertThat(calls.revisions("r1").get(0).get("confirmedKV")).isEqualTo(List.of("80"));
+        assertThat(calls.revisions("r1").get(0).get("confirmed")).isEqualTo(List.of("output-at-80"));
         SERVICE.person(Role.LEAD)
                 .get(address("r1") + "/calibration")
                 .then()
                 .statusCode(200)
                 .body("points.findAll { it.questioned }.kV", equalTo(List.of(80)))
-                .body("confirmedKV", equalTo(List.of("80")));
+                .body("confirmed", equalTo(List.of("output-at-80")));
     }
 
     @Test

@@ -5,13 +5,10 @@ import static wallchart.web.problem.ProblemCode.*;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import wallchart.quantity.Decimals;
 import wallchart.upkeep.EquipmentOutcome;
 
 /** As {@link Failures}, of what a physicist enters. */
 public final class EquipmentFailures {
-
-    private static final int SHOWN_DIGITS = 4;
 
     private EquipmentFailures() {}
 
@@ -51,21 +48,22 @@ public final class EquipmentFailures {
     }
 
     private static Problem questioned(EquipmentOutcome.Questioned questioned, UnaryOperator<String> pointer) {
-        var errors = questioned.points().stream()
-                .map(point -> new Problem.FieldError(
+        var errors = questioned.questions().stream()
+                .map(asked -> new Problem.FieldError(
                         null,
-                        pointer.apply(point.field()),
-                        Decimals.significant(point.point().measuredMicroGyPerMAs(), SHOWN_DIGITS) + " uGy/mAs",
-                        point.point().sentence()))
+                        pointer.apply(asked.field()),
+                        asked.question().value(),
+                        asked.question().sentence(),
+                        asked.question().code()))
                 .toList();
-        var kV = questioned.points().stream()
-                .map(point -> Decimals.plain(point.point().kV().kilovolts()))
+        var codes = questioned.questions().stream()
+                .map(asked -> "\"" + asked.question().code() + "\"")
                 .collect(Collectors.joining(", "));
         var sentences = Stream.concat(
-                questioned.points().stream().map(point -> point.point().sentence()), questioned.remarks().stream());
+                questioned.questions().stream().map(asked -> asked.question().sentence()), questioned.notes().stream());
         return Problem.of(
                 QUESTIONED_MEASUREMENT,
-                sentences.collect(Collectors.joining("; ")) + ". To stand by it, send \"confirmedKV\": [" + kV + "]",
+                sentences.collect(Collectors.joining("; ")) + ". To stand by it, send \"confirmed\": [" + codes + "]",
                 "errors",
                 errors);
     }

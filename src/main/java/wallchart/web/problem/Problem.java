@@ -25,9 +25,14 @@ public record Problem(ProblemCode code, String detail, Map<String, Object> membe
      * @param pointer RFC 6901 pointer into the body
      * @param value what was sent, shortened; left out for what must not be repeated, such as a password
      * @param detail the limit and the next step
+     * @param confirm code to send back by whoever stands by the value; left out where it cannot be taken
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
-    public record FieldError(String parameter, String pointer, String value, String detail) {}
+    public record FieldError(String parameter, String pointer, String value, String detail, String confirm) {
+        public FieldError(String parameter, String pointer, String value, String detail) {
+            this(parameter, pointer, value, detail, null);
+        }
+    }
 
     public static Problem of(ProblemCode code, String detail) {
         return new Problem(code, detail, Map.of(), Map.of());

@@ -66,8 +66,8 @@ public enum ProblemCode {
     BLOCKING_FINDINGS(422, "The chart would have blocking findings", "Mend what findings names, then submit again."),
     QUESTIONED_MEASUREMENT(
             422,
-            "A measured output does not fit the others",
-            "Measure again what errors names, or confirm exactly these tube voltages as confirmedKV."),
+            "A measurement is questioned",
+            "Measure again what errors names, or confirm exactly these codes as confirmed."),
     OLDER_MEASUREMENT(
             422,
             "A newer measurement is in force",

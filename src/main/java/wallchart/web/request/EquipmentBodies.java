@@ -3,16 +3,16 @@ package wallchart.web.request;
 import io.javalin.http.Context;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import wallchart.equipment.EquipmentDocument;
 import wallchart.equipment.EquipmentDocument.GridFactorPart;
 import wallchart.equipment.EquipmentDocument.OutputPart;
 import wallchart.equipment.EquipmentDocument.OutputPointPart;
 import wallchart.equipment.EquipmentDocument.RangePart;
 import wallchart.equipment.EquipmentEdit;
-import wallchart.quantity.TubeVoltage;
 import wallchart.upkeep.EquipmentEntry;
 
 /** What a physicist sends about a room's equipment. Whether it describes a possible room is for the desk to say. */
@@ -20,12 +20,12 @@ public final class EquipmentBodies {
 
     private static final int LONGEST_REASON = 2000;
     private static final int MOST_CONFIRMED = 100;
+    private static final Pattern CODE = Pattern.compile("[a-z0-9.-]{1,40}");
 
     private EquipmentBodies() {}
 
     /** {@code PUT …/equipment}. */
-    record WholeBody(
-            EquipmentDocument document, String reason, List<BigDecimal> confirmedKV, LocalDate replacesMeasuredOn) {}
+    record WholeBody(EquipmentDocument document, String reason, List<String> confirmed, LocalDate replacesMeasuredOn) {}
 
     /** {@code PUT …/equipment/tube/output}. */
     record OutputBody(
@@ -37,7 +37,7 @@ public final class EquipmentBodies {
             BigDecimal uncertaintyPercent,
             List<OutputPointPart> microGyPerMAsAtOneMetre,
             String reason,
-            List<BigDecimal> confirmedKV,
+            List<String> confirmed,
             LocalDate replacesMeasuredOn) {}
 
     /** {@code PUT …/equipment/grids/{grid}}. */
@@ -50,7 +50,7 @@ public final class EquipmentBodies {
         if (body.document() == null) {
             members.wrong("/document", "is missing: send the whole equipment, as GET …/equipment has it");
         }
-        var confirmed = confirmed(members, body.confirmedKV());
+        var confirmed = confirmed(members, body.confirmed());
         members.refuseMistakes();
         return entry(
                 members,
@@ -64,7 +64,7 @@ public final class EquipmentBodies {
     public static EquipmentEntry output(Context ctx) {
         var body = Bodies.readDocument(ctx, OutputBody.class);
         var members = new Members();
-        var confirmed = confirmed(members, body.confirmedKV());
+        var confirmed = confirmed(members, body.confirmed());
         var measured = new OutputPart(
                 body.measuredOn(),
                 body.totalFiltrationMmAl(),
@@ -93,7 +93,7 @@ public final class EquipmentBodies {
             Members members,
             EquipmentEdit edit,
             String reason,
-            List<TubeVoltage> confirmed,
+            List<String> confirmed,
             Optional<LocalDate> replacesMeasuredOn) {
         if (reason != null && !reason.isEmpty()) {
             members.plainText("/reason", reason, LONGEST_REASON);
@@ -102,28 +102,17 @@ public final class EquipmentBodies {
         return new EquipmentEntry(edit, reason == null ? "" : reason, confirmed, replacesMeasuredOn);
     }
 
-    private static List<TubeVoltage> confirmed(Members members, List<BigDecimal> given) {
-        var confirmed = new ArrayList<TubeVoltage>();
-        var values = given == null ? List.<BigDecimal>of() : given;
-        if (values.size() > MOST_CONFIRMED) {
-            members.wrong("/confirmedKV", "has " + values.size() + " entries: at most " + MOST_CONFIRMED);
+    private static List<String> confirmed(Members members, List<String> given) {
+        var codes = given == null ? List.<String>of() : given;
+        if (codes.size() > MOST_CONFIRMED) {
+            members.wrong("/confirmed", "has " + codes.size() + " entries: at most " + MOST_CONFIRMED);
             return List.of();
         }
-        for (int i = 0; i < values.size(); i++) {
-            var kV = Optional.ofNullable(values.get(i)).flatMap(EquipmentBodies::voltage);
-            kV.ifPresent(confirmed::add);
-            if (kV.isEmpty()) {
-                members.wrong("/confirmedKV/" + i, "is no tube voltage: write it as the measurement does");
+        for (int i = 0; i < codes.size(); i++) {
+            if (codes.get(i) == null || !CODE.matcher(codes.get(i)).matches()) {
+                members.wrong("/confirmed/" + i, "is no code of a question: write it as the refusal names it");
             }
         }
-        return confirmed;
-    }
-
-    private static Optional<TubeVoltage> voltage(BigDecimal kilovolts) {
-        try {
-            return Optional.of(new TubeVoltage(kilovolts));
-        } catch (IllegalArgumentException impossible) {
-            return Optional.empty();
-        }
+        return codes.stream().filter(Objects::nonNull).toList();
     }
 }

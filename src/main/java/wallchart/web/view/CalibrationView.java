@@ -18,7 +18,7 @@ import wallchart.upkeep.CalibrationReport;
  *
  * @param measuredOn null where nobody measured the tube
  * @param reason why the tube is uncalibrated; null where it is calibrated, and then all else is there
- * @param confirmedKV tube voltages whose outputs were confirmed when the measurement was entered
+ * @param confirmed codes of what was confirmed when the measurement was entered
  * @param sentences for whoever measured, what is questioned first
  * @param limits what the model leaves out, a text, written
  */
@@ -32,7 +32,7 @@ public record CalibrationView(
         HalfValueLayerView halfValueLayer,
         OutputFitView output,
         List<PointView> points,
-        List<String> confirmedKV,
+        List<String> confirmed,
         List<String> sentences,
         RawValue limits) {
 
@@ -112,8 +112,8 @@ public record CalibrationView(
                 fit == null
                         ? List.of()
                         : fit.points().stream().map(PointView::of).toList(),
-                report.confirmedKV(),
-                fit == null ? List.of() : fit.sentences(),
+                report.confirmed(),
+                fit == null ? List.of() : report.sentences(),
                 LIMITS);
     }
 }

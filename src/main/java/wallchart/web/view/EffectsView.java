@@ -1,10 +1,12 @@
 package wallchart.web.view;
 
 import com.fasterxml.jackson.databind.util.RawValue;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.OptionalDouble;
 import wallchart.equipment.RoomRevision;
+import wallchart.quantity.Filtration;
 import wallchart.technique.ExposureModel;
 import wallchart.technique.GridShift;
 import wallchart.technique.OutputShift;
@@ -17,6 +19,9 @@ import wallchart.upkeep.EffectsReport.OfVersion;
  *
  * @param comparedWith number of the revision before
  * @param largestOutputRatio output after over before, where it changed most; null where none is predicted
+ * @param largestOutputRatioAt where that is; null where it is
+ * @param fittedFiltration what filters the tube's beam as its half-value layer has it
+ * @param calibration sentences on the tube as it is afterwards: what is questioned or was confirmed, the fit, remarks
  * @param limits what the figures leave out, a text, written
  */
 public record EffectsView(
@@ -24,12 +29,34 @@ public record EffectsView(
         int comparedWith,
         int affectedRows,
         Double largestOutputRatio,
+        BeamView largestOutputRatioAt,
+        FittedView fittedFiltration,
+        List<String> calibration,
         List<OutputView> outputs,
         List<FactorView> gridFactors,
         List<ChartView> charts,
         RawValue limits) {
 
     private static final RawValue LIMITS = Json.writtenOnce(ExposureModel.LIMITS);
+
+    /** A tube voltage, and all that filters the beam, as paper states it. */
+    public record BeamView(Double kV, BigDecimal totalFiltrationMmAl, BigDecimal totalFiltrationMmCu) {
+        static BeamView of(OutputShift shift) {
+            var filtration = shift.filtration();
+            return new BeamView(shift.kilovolts(), filtration.aluminiumMillimetres(), filtration.copperMillimetres());
+        }
+    }
+
+    /** Aluminium and copper before and after; null where the tube is uncalibrated. */
+    public record FittedView(BigDecimal beforeMmAl, BigDecimal beforeMmCu, BigDecimal afterMmAl, BigDecimal afterMmCu) {
+        static FittedView of(EffectsReport.FittedFiltration fitted) {
+            return new FittedView(
+                    fitted.before().map(Filtration::aluminiumMillimetres).orElse(null),
+                    fitted.before().map(Filtration::copperMillimetres).orElse(null),
+                    fitted.after().map(Filtration::aluminiumMillimetres).orElse(null),
+                    fitted.after().map(Filtration::copperMillimetres).orElse(null));
+        }
+    }
 
     /** Output of the tube at one tube voltage, in uGy/mAs at 1 m. */
     public record OutputView(Double kV, Double before, Double after, Double changePercent) {
@@ -98,7 +125,10 @@ public record EffectsView(
                 before.room().id(),
                 before.number(),
                 report.affectedRows(),
-                report.largestOutputRatio().orElse(null),
+                report.largestOutput().map(OutputShift::ratio).orElse(null),
+                report.largestOutput().map(BeamView::of).orElse(null),
+                FittedView.of(report.fitted()),
+                report.calibration(),
                 report.outputs().stream().map(OutputView::of).toList(),
                 report.grids().stream().map(FactorView::of).toList(),
                 report.charts().stream().map(ChartView::of).toList(),

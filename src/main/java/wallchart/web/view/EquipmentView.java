@@ -48,9 +48,10 @@ public record EquipmentView(
     /**
      * One line of the history.
      *
-     * @param confirmedKV tube voltages whose outputs were confirmed although the fit questioned them
+     * @param confirmed codes of what was confirmed although it was questioned
      * @param affectedRows rows of the charts of that day to look at; null where nobody worked it out
      * @param largestOutputRatio output after over before, where it changed most; null where it is not known
+     * @param largestOutputRatioAt the kV and the filtration of that, in words; null where it is not known
      */
     public record LineView(
             int revision,
@@ -59,9 +60,10 @@ public record EquipmentView(
             String installedBy,
             String reason,
             LocalDate measuredOn,
-            List<String> confirmedKV,
+            List<String> confirmed,
             Integer affectedRows,
-            String largestOutputRatio) {
+            String largestOutputRatio,
+            String largestOutputRatioAt) {
         static LineView of(RevisionHistory told) {
             var revision = told.revision();
             return new LineView(
@@ -71,9 +73,10 @@ public record EquipmentView(
                     revision.installedBy(),
                     told.reason(),
                     EquipmentView.measuredOn(revision),
-                    told.confirmedKV(),
+                    told.confirmed(),
                     detail(told, "affectedRows").map(Integer::valueOf).orElse(null),
-                    detail(told, "largestOutputRatio").orElse(null));
+                    detail(told, "largestOutputRatio").orElse(null),
+                    detail(told, "largestOutputRatioAt").orElse(null));
         }
 
         private static Optional<String> detail(RevisionHistory told, String name) {

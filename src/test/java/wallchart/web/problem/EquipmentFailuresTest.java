@@ -16,7 +16,7 @@ import wallchart.equipment.RoomRevision;
 import wallchart.physics.CalibratedPoint;
 import wallchart.quantity.TubeVoltage;
 import wallchart.upkeep.EquipmentOutcome;
-import wallchart.upkeep.EquipmentOutcome.QuestionedPoint;
+import wallchart.upkeep.EquipmentOutcome.Asked;
 
 /** Whatever stands against an entry of equipment has its status; a new kind of it fails here until it has one. */
 class EquipmentFailuresTest {
@@ -24,7 +24,8 @@ class EquipmentFailuresTest {
     private static final LocalDate DAY = LocalDate.parse("2026-03-01");
     private static final RoomRevision REVISION = new RoomRevision(
             4, "sha256:", Instant.EPOCH, "physicist", EquipmentFixtures.aRoom().room());
-    private static final CalibratedPoint POINT = new CalibratedPoint(TubeVoltage.kilovolts("80"), 64.7, 56, 15.5, 18.2);
+    private static final CalibratedPoint POINT =
+            new CalibratedPoint(TubeVoltage.kilovolts("80"), 64.7, 56, 15.5, 18.2, CalibratedPoint.Standing.QUESTIONED);
 
     private static final List<EquipmentOutcome.Refused> ALL = List.of(
             new EquipmentOutcome.Unreadable(List.of(new Problem("/room", "is missing"))),
@@ -32,7 +33,7 @@ class EquipmentFailuresTest {
             new EquipmentOutcome.UnknownPart("grid g9", List.of("g10")),
             new EquipmentOutcome.OlderMeasurement(DAY.minusDays(1), DAY),
             new EquipmentOutcome.Questioned(
-                    List.of(new QuestionedPoint("/points/3", POINT)), List.of("a fourth helps")));
+                    List.of(new Asked("/points/3", POINT.question())), List.of("a fourth helps")));
 
     @Test
     void every_kind_has_a_status_of_its_own() {
@@ -57,7 +58,7 @@ class EquipmentFailuresTest {
     void a_questioned_point_is_told_with_its_value_and_the_next_step() {
         assertThat(problem(ALL.get(4)).detail())
                 .isEqualTo(
-                        "80 kV: 64.7 uGy/mAs is 18 % over the fit of the others: measure again or confirm; a fourth helps."
-                                + " To stand by it, send \"confirmedKV\": [80]");
+                        "80 kV: 64.7 uGy/mAs is 18 % over the fit of the others: measure again, or confirm; a fourth helps."
+                                + " To stand by it, send \"confirmed\": [\"output-at-80\"]");
     }
 }
