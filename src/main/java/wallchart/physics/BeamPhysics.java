@@ -22,12 +22,14 @@ public final class BeamPhysics {
 
     private static final int SPECTRA_KEPT = 2048;
     private static final int BEAMS_KEPT = 1024;
-    private static final int SIGNALS_KEPT = 64;
+    private static final int SIGNALS_KEPT = 256;
+    private static final int FITS_KEPT = 128;
 
     private final BeamTables tables;
     private final Cache<SpectrumOf, PerEnergy> spectra = keeping(SPECTRA_KEPT);
     private final Cache<BeamOf, Beam> beams = keeping(BEAMS_KEPT);
     private final Cache<SignalOf, ReceptorSignal> signals = keeping(SIGNALS_KEPT);
+    private final Cache<TubeMeasurement, TubeFit> fits = keeping(FITS_KEPT);
 
     private record SpectrumOf(double kilovolts, double anodeAngleDegrees) {}
 
@@ -95,10 +97,10 @@ public final class BeamPhysics {
 
     /**
      * The model fitted to a measured tube: filtration from the half-value layer, output from three or more tube voltages. A few
-     * milliseconds; whoever asks again remembers the answer.
+     * milliseconds when first asked for.
      */
     public TubeFit calibrate(TubeMeasurement measured) {
-        return new TubeFitting(this, measured).fit();
+        return fits.get(measured, asked -> new TubeFitting(this, asked).fit());
     }
 
     /** Photons per cm2 and mAs at one metre, without filter or air. */

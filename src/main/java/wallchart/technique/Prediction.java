@@ -26,16 +26,20 @@ public record Prediction(
         Optional<AirKerma> entrance) {
 
     /**
-     * What reaches the receptor behind a slab of water.
+     * What reaches the receptor behind a slab of water, worked out when it is compared.
      *
-     * @param response what the receptor's signal is modelled as
-     * @param signal the signal, in the unit of its response
-     * @param airKerma the same as air kerma, in uGy, to compare receptors that are made differently
+     * @param how within the reach of the model, as kV and thickness
      */
-    public record Behind(ReceptorResponse response, double signal, double airKerma) {
+    record Behind(ExposureModel model, Arrangement how, double kV, double mAs, double thicknessCentimetres) {
+
+        /** In the receptor's own response; as air kerma where two receptors are made differently. */
         double decibelsFrom(Behind other) {
-            return ExposureArithmetic.decibels(
-                    response == other.response ? signal / other.signal : airKerma / other.airKerma);
+            var response = how.response() == other.how.response() ? how.response() : ReceptorResponse.AIR_KERMA;
+            return ExposureArithmetic.decibels(signal(response) / other.signal(response));
+        }
+
+        private double signal(ReceptorResponse response) {
+            return model.signalPerMAs(how, response, kV, thicknessCentimetres) * mAs;
         }
     }
 

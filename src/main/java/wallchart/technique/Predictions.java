@@ -7,7 +7,6 @@ import wallchart.chart.ExposureControl;
 import wallchart.chart.Row;
 import wallchart.equipment.Room;
 import wallchart.physics.BeamPhysics;
-import wallchart.physics.ReceptorResponse;
 import wallchart.quantity.AirKerma;
 import wallchart.quantity.PartThickness;
 import wallchart.technique.Prediction.Behind;
@@ -75,13 +74,9 @@ public final class Predictions {
     private Optional<Behind> findBehind(Situation situation, Working working) {
         var how = Arrangement.of(situation);
         double thickness = situation.thickness().inCentimetres();
-        if (model.findObjection(how, working.kV(), thickness).isPresent()) {
-            return Optional.empty();
-        }
-        return Optional.of(new Behind(
-                how.response(),
-                model.signalPerMAs(how, working.kV(), thickness) * working.mAs(),
-                model.signalPerMAs(how, ReceptorResponse.AIR_KERMA, working.kV(), thickness) * working.mAs()));
+        return model.findObjection(how, working.kV(), thickness).isPresent()
+                ? Optional.empty()
+                : Optional.of(new Behind(model, how, working.kV(), working.mAs(), thickness));
     }
 
     /** Whether AEC ends both rows' exposures at the same signal: a chamber knows neither distance nor back-up. */
