@@ -2,8 +2,11 @@ package wallchart.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
 import static wallchart.equipment.EquipmentFixtures.aRoom;
@@ -114,6 +117,8 @@ class EquipmentWebTest {
                 .body("events[-1].details.entered", equalTo("tube output"))
                 .body("events[-1].details.measuredOn", equalTo("2026-03-01"))
                 .body("events[-1].details.confirmed", hasSize(0))
+                .body("events[-1].details.calibration", hasItem(startsWith("fitted: ")))
+                .body("events[-1].details.largestOutputRatioAt", endsWith("3 mm Al"))
                 .body("events[-1].details.chartVersions", equalTo(List.of(2)))
                 .body("events[-1].details.largestOutputRatio", startsWith("0.8"));
         SERVICE.person(Role.PHYSICIST).get("/api/v1/audit/verification").then().body("sound", equalTo(true));
@@ -129,6 +134,11 @@ class EquipmentWebTest {
                 .body("outputs.kV", equalTo(List.of(50, 60, 80, 100, 120, 150)))
                 .body("charts[0].version", equalTo(2))
                 .body("charts[0].rows", equalTo(4))
+                .body("calibration", hasItem(startsWith("fitted: ")))
+                .body("largestOutputRatioAt.kV", notNullValue())
+                .body("largestOutputRatioAt.totalFiltrationMmAl", equalTo(3))
+                .body("fittedFiltration.beforeMmAl", notNullValue())
+                .body("fittedFiltration.afterMmAl", notNullValue())
                 .body("limits", containsString("40 to 150 kV"));
         assertThat(calls.revisions("r1")).hasSize(first);
         Map<String, Object> expected = tried.path("");
@@ -193,6 +203,33 @@ class EquipmentWebTest {
                 .statusCode(200)
                 .body("points.findAll { it.questioned }.kV", equalTo(List.of(80)))
                 .body("confirmed", equalTo(List.of("output-at-80")));
+    }
+
+    /** Air kerma in uGy is 8.76 times the exposure in mR: all values are divided by it. */
+    @Test
+    void a_slip_of_unit_is_questioned_where_it_stands_in_the_whole_document_too() {
+        var slip = output("2026-03-01", 1 / 8.76);
+        calls.tryOutput("r1", slip)
+                .then()
+                .statusCode(422)
+                .body("errors.confirm", equalTo(List.of("output-step", "output-size")))
+                .body("errors.pointer", equalTo(List.of("/microGyPerMAsAtOneMetre", "/microGyPerMAsAtOneMetre")))
+                .body("errors[1].detail", containsString("1 mR is 8.76 uGy"));
+        Map<String, Object> document = calls.inForce("r1").path("document");
+        var tube = with(cast(document.get("tube")), "output", without(slip, "reason"));
+        calls.put("r1", "", Map.of("document", with(document, "tube", tube), "reason", REASON))
+                .then()
+                .statusCode(422)
+                .body("errors[0].pointer", equalTo("/document/tube/output/microGyPerMAsAtOneMetre"));
+        calls.putOutput("r1", with(slip, "confirmed", List.of("output-size", "output-step")))
+                .then()
+                .statusCode(200)
+                .body("effects.calibration[0]", endsWith(": confirmed"));
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Map<String, Object> cast(Object object) {
+        return (Map<String, Object>) object;
     }
 
     @Test
