@@ -32,7 +32,7 @@ final class ModelLimits {
                 + Figures.two(Stations.roundingDb(room.generator()))
                 + " dB off; a step to a kV station is made up for by the 15 % rule, which is graded.");
         if (room.tube().output().isEmpty()) {
-            sentences.add("The tube has no measured output: kermas are uncalibrated, off by up to 30 %. "
+            sentences.add("The tube has no measured output: kermas are uncalibrated, off by up to 33 %. "
                     + BeamPhysics.ERRS_HIGH + ".");
         }
         var waveform = room.generator().waveform();

@@ -138,19 +138,22 @@ public record TubeCalibration(
         } else if (points.size() == TubeFitting.LEAST_POINTS && !questioned().isEmpty()) {
             notes.add("three tube voltages do not tell which of them is off: measure all three again, or a fourth");
         }
-        notes.add(fit());
+        notes.add(judged(confirmed) ? fit() + within() : fit());
         notes.addAll(remarks);
         return notes;
     }
 
     private String fit() {
+        return "fitted: " + totalFiltration + " in the beam (stated " + statedFiltration + "), output "
+                + Decimals.significant(pair.factor(), 3) + " (kV/80)^" + Decimals.significant(pair.exponent(), 2)
+                + " of the model's";
+    }
+
+    private String within() {
         double farthest = points.stream()
                 .mapToDouble(point -> Math.abs(point.residualPercent()))
                 .max()
                 .orElseThrow();
-        return "fitted: " + totalFiltration + " in the beam (stated " + statedFiltration + "), output "
-                + Decimals.significant(pair.factor(), 3) + " of the model's at 80 kV, growing by kV^"
-                + Decimals.significant(pair.exponent(), 2) + " against it; the points lie within "
-                + Decimals.significant(farthest, 2) + " % of the fit";
+        return "; the points lie within " + Decimals.significant(farthest, 2) + " % of the fit";
     }
 }

@@ -26,6 +26,9 @@ public record EffectsReport(
         FittedFiltration fitted,
         List<String> calibration) {
 
+    /** So that rounding does not prefer a row where a measured tube voltage moves as much. */
+    private static final double NO_DIFFERENCE = 1e-6;
+
     /** Fitted filtration before and after; absent where the tube is uncalibrated. */
     public record FittedFiltration(Optional<Filtration> before, Optional<Filtration> after) {}
 
@@ -50,7 +53,7 @@ public record EffectsReport(
     /** Where the output after over before lies farthest from 1, measured or as a row uses it; empty where none is predicted. */
     public Optional<OutputShift> largestOutput() {
         return Stream.concat(outputs.stream(), rows().flatMap(row -> row.output().stream()))
-                .reduce((one, other) -> size(other) > size(one) ? other : one);
+                .reduce((one, other) -> size(other) > size(one) + NO_DIFFERENCE ? other : one);
     }
 
     private static double size(OutputShift shift) {
