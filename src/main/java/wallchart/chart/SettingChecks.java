@@ -34,7 +34,7 @@ final class SettingChecks {
         }
         checkTarget(findings);
         if (findings.setting().thicknessMethod() instanceof ThicknessMethod.Attenuation) {
-            checkModelled(findings);
+            checkModelled(findings, room);
         }
     }
 
@@ -110,13 +110,20 @@ final class SettingChecks {
                                 + ": correct it, or leave it out for the receptor's own"));
     }
 
-    private static void checkModelled(RowFindings findings) {
+    /** A row that the beam model reaches nowhere in its band would be refused whenever it is asked for. */
+    private static void checkModelled(RowFindings findings, Room room) {
         var kV = findings.setting().kV();
         if (!MODELLED.holds(kV)) {
             findings.blocking(
                     "thicknessMethod",
                     "attenuation is modelled for " + MODELLED + ", the row has " + kV + ": choose another method");
         }
+        room.tube()
+                .findModelObjection(findings.setting().addedFiltration())
+                .ifPresent(objection -> findings.blocking(
+                        "addedFiltration",
+                        "attenuation cannot be modelled, so the row would be refused whenever it is asked for: "
+                                + objection + "; or choose another thickness method"));
         var thickest = findings.row().key().band().to();
         if (thickest.compareTo(THICKEST_MODELLED) > 0) {
             findings.blocking(

@@ -3,6 +3,7 @@ package wallchart.equipment;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import wallchart.physics.BeamPhysics;
 import wallchart.quantity.Filtration;
 
 /**
@@ -38,6 +39,11 @@ public record Tube(
             throw new IllegalArgumentException("focal spots: one small, one large, or one of the two");
         }
         focalSpots = List.copyOf(focalSpots);
+    }
+
+    /** The sentence that says why the beam model does not reach this tube behind that filter, whatever the kV; empty where it does. */
+    public Optional<String> findModelObjection(Filtration added) {
+        return BeamPhysics.findTubeObjection(anodeAngleDegrees.doubleValue(), totalFiltration.and(added));
     }
 
     /** The focal spot of that name, where the tube has it. */

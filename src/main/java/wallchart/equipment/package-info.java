@@ -6,6 +6,7 @@
  * room stands in {@link wallchart.equipment.EquipmentReader}, which names the field of everything it refuses. Documents are
  * stored whole, as immutable revisions, because equipment is replaced and audited as one act.
  *
- * <p>May use {@code physics} for one purpose: {@link wallchart.equipment.Calibrations} fits the beam model to each measured tube.
+ * <p>May use {@code physics} for two purposes: {@link wallchart.equipment.Calibrations} fits the beam model to each measured tube, and
+ * a {@link wallchart.equipment.Tube} says where that model does not reach it.
  */
 package wallchart.equipment;

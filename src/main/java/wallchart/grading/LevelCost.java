@@ -50,8 +50,7 @@ record LevelCost(ReferenceLevel level, Row row, DoseEstimate dose) {
 
     /** The level's quantity; a product with the area is that of the field the row names, which people collimate within. */
     String quantity() {
-        return level.quantity().words()
-                + (isTimesArea() ? ", of the field the row names: a closer collimated one has less" : "");
+        return level.quantity().words() + (isTimesArea() ? "; " + DoseEstimate.FIELD : "");
     }
 
     String levelWords() {

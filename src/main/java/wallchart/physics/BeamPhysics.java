@@ -60,6 +60,11 @@ public final class BeamPhysics {
         return ModelRange.objectionToBeam(tubeVoltage.inKilovolts(), anodeAngleDegrees, total);
     }
 
+    /** The same for what no tube voltage mends: anode angle and filtration. It needs no tables. */
+    public static Optional<String> findTubeObjection(double anodeAngleDegrees, Filtration total) {
+        return ModelRange.objectionToTube(anodeAngleDegrees, total);
+    }
+
     /**
      * The beam of a tube at one tube voltage.
      *

@@ -67,9 +67,14 @@ final class Cautions {
                 .filter(level -> level.share(dose) * (1 - dose.uncertaintyPercent() / PERCENT) > 1)
                 .forEach(
                         level -> cautions.add(
-                                "about " + estimated(level, dose)
-                                        + ", the site's reference level is " + level.words()
+                                "about " + estimated(level, dose) + " (" + quantity(level, dose)
+                                        + "), the site's reference level is " + level.words()
                                         + ": check thickness and adjustments; a level is for the department, not a limit for one patient"));
+    }
+
+    private static String quantity(ReferenceLevel level, DoseEstimate dose) {
+        return level.quantity().words() + ", within " + dose.uncertaintyPercent() + " %"
+                + (level.unit().isTimesArea() ? "; " + DoseEstimate.FIELD : "");
     }
 
     /** The estimate in the level's own quantity and unit. */

@@ -33,6 +33,9 @@ public record DoseEstimate(
         Optional<ReferenceLevel> referenceLevel,
         Optional<ReferenceLevel> areaLevel) {
 
+    /** Of which field a kerma-area product is. */
+    public static final String FIELD = "of the field the row names, a closer collimated one has less";
+
     /** The estimate in the quantity that a reference level is given in: microgray, or microgray times square metres. */
     double inBase(ReferenceLevel.Quantity quantity) {
         return switch (quantity) {

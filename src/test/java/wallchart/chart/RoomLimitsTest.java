@@ -11,6 +11,7 @@ import wallchart.equipment.EquipmentDocument.GeneratorPart;
 import wallchart.equipment.EquipmentDocument.StationsPart;
 import wallchart.equipment.EquipmentDocument.TubePart;
 import wallchart.equipment.EquipmentFixtures;
+import wallchart.quantity.Filtration;
 
 /** Rows in rooms that have less than the usual one. */
 class RoomLimitsTest {
@@ -61,6 +62,24 @@ class RoomLimitsTest {
                 .allMatch(finding -> finding.field().equals("aecChambers"))
                 .extracting(Finding::reason)
                 .contains("the generator of room r1 has no AEC: give mAs instead");
+    }
+
+    /** The beam model holds to 3 mm of copper: a row beyond would be refused whenever it is asked for. */
+    @Test
+    void attenuation_behind_more_filter_than_is_modelled_blocks() {
+        assertThat(filtered("3.01", "attenuation")).singleElement().satisfies(finding -> {
+            assertThat(finding.isBlocking()).isTrue();
+            assertThat(finding.field()).isEqualTo("addedFiltration");
+            assertThat(finding.reason())
+                    .contains("would be refused whenever it is asked for", "3.01 mm Cu", "another thickness method");
+        });
+        assertThat(filtered("3", "attenuation")).isEmpty();
+        assertThat(filtered("3.01", "fixed")).isEmpty();
+    }
+
+    private static List<Finding> filtered(String millimetresOfCopper, String method) {
+        var row = aRow().with(Filtration.parse(millimetresOfCopper + " mm Cu")).withMethod(method);
+        return ChartCheck.check(row.row(), aRoom().room(), RULES);
     }
 
     @Test

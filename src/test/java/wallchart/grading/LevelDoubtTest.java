@@ -59,7 +59,7 @@ class LevelDoubtTest {
         assertThat(found.get().reason())
                 .startsWith("even the largest estimate of all its rows, ")
                 .contains("at 21 cm", "is 1/" + Math.round(10 / usualOverLevel) + " of the site's reference level")
-                .contains("of the field the row names: a closer collimated one has less");
+                .contains("of the field the row names, a closer collimated one has less");
     }
 
     /** A level of x cGy cm2 that was written as x mGy cm2: ten times as low. */

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import wallchart.chart.Finding;
 import wallchart.chart.Finding.Severity;
 import wallchart.chart.RowBuilder;
+import wallchart.quantity.Filtration;
 
 /**
  * What the findings of a change say of beam physics. The department's chart jumps at its band edges: every row has the same kV and mAs
@@ -57,6 +58,18 @@ class PhysicsOfAChangeTest extends OnADesk {
 
         assertThat(found.get(0).severity()).isEqualTo(Severity.BLOCKING);
         assertThat(found).noneSatisfy(finding -> assertThat(finding.reason()).contains("falls"));
+    }
+
+    /** Such a row would be refused whenever it is asked for. */
+    @Test
+    void a_row_that_the_model_reaches_nowhere_keeps_the_change_from_being_handed_in() {
+        var change = department.put(
+                department.opened(1), row(18, 24).withMethod("attenuation").with(Filtration.parse("3.5 mm Cu")));
+
+        assertThat(findings(change)).anySatisfy(finding -> assertThat(finding.toString())
+                .startsWith("blocking: LSPINE/ap/adult/table-bucky/18-24 addedFiltration"));
+        assertThat(desk.submit(department.author, change.id(), change.head().revision()))
+                .isNotInstanceOf(Outcome.Done.class);
     }
 
     @Test

@@ -114,7 +114,32 @@ class ReferenceLevelTest {
         var answer = (Answer.Found)
                 rules.answer(aRoom().room(), aChart().with(aRow().withKV("80")).version(), aQuery().query(), TODAY);
         assertThat(answer.technique().cautions().get(0))
-                .startsWith("about 1094 mGy cm2, the site's reference level is 1.5 mGy cm2");
+                .startsWith("about 1094 mGy cm2 (air kerma-area product, without backscatter, within ")
+                .contains(
+                        " %; of the field the row names, a closer collimated one has less), the site's reference level is 1.5 mGy cm2");
+    }
+
+    @Test
+    void an_estimate_far_over_its_level_names_quantity_and_uncertainty() {
+        var rules = new TechniqueRules(PHYSICS, List.of(kermaLevel(Quantity.INCIDENT_AIR_KERMA, 0.1)));
+        var technique = ((Answer.Found) rules.answer(
+                        aRoom().room(), aChart().with(aRow().withKV("80")).version(), aQuery().query(), TODAY))
+                .technique();
+        assertThat(technique.cautions().get(0))
+                .contains(" mGy (incident air kerma, without backscatter, within "
+                        + technique.dose().orElseThrow().uncertaintyPercent()
+                        + " %), the site's reference level is 0.1 mGy");
+    }
+
+    @Test
+    void the_dose_step_says_of_which_field_the_area_product_is() {
+        var rules = new TechniqueRules(PHYSICS, List.of());
+        var steps = ((Answer.Found) rules.answer(
+                        aRoom().room(), aChart().with(aRow().withKV("80")).version(), aQuery().query(), TODAY))
+                .technique()
+                .steps();
+        assertThat(steps.get(steps.size() - 1).text())
+                .endsWith("; kerma-area product of the field the row names, a closer collimated one has less");
     }
 
     @Test

@@ -128,8 +128,14 @@ public record ChartPhysicsView(
 
     /** What the row sets at one thickness before rounding to stations, and what it does to the receptor, over the reference. */
     public record PointView(Double thicknessCm, Double kV, Double mAs, Double receptorExposureDb) {
+        private static final double HUNDREDTHS = 100;
+
         static PointView of(CurvePoint point) {
-            return new PointView(point.thicknessCm(), point.kV(), point.mAs(), point.decibels());
+            return new PointView(
+                    point.thicknessCm(),
+                    point.kV(),
+                    point.mAs(),
+                    Math.round(point.decibels() * HUNDREDTHS) / HUNDREDTHS);
         }
     }
 
