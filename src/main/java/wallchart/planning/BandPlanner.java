@@ -138,7 +138,8 @@ final class BandPlanner {
                     withdrawn,
                     List.of(),
                     words.assumptions(),
-                    words.statement(withdrawn, leftOut));
+                    words.statement(withdrawn, leftOut),
+                    Optional.empty());
         }
 
         private Fit fit(RowKey key, PartThickness reference) {

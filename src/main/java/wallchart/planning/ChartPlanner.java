@@ -82,9 +82,17 @@ public final class ChartPlanner {
         var content = version == 0
                 ? Optional.of(ChartContent.EMPTY)
                 : charts.version(id, version).map(ChartVersion::content);
-        return content.map(before -> work.of(room.get(), version, before))
+        return content.map(before -> compared(room.get(), work.of(room.get(), version, before)))
                 .orElseGet(() -> Planned.missing(
                         "room " + id + " has no version " + version + ": look at the list of versions"));
+    }
+
+    private Planned compared(Room room, Planned planned) {
+        if (planned instanceof Planned.Drawn drawn) {
+            var proposal = drawn.proposal();
+            return new Planned.Drawn(proposal.with(desk.impact(room, proposal.before(), proposal.after())));
+        }
+        return planned;
     }
 
     private Planned plan(Room room, int version, ChartContent before, PlanRequest asked) {
@@ -127,8 +135,8 @@ public final class ChartPlanner {
         if (!selection.problems().isEmpty()) {
             return refused(selection.problems());
         }
-        var proposal = new TransferCalculation(models, rules, from.get(), to, asked)
-                .proposal(selection.rows(), content.adjustments(), version, before);
+        var proposal = new TransferCalculation(models, rules, from.get(), to, asked, before)
+                .proposal(selection.rows(), content.adjustments(), version);
         return proposal.edits() > Edits.MOST_ROWS ? tooMany(proposal) : new Planned.Drawn(proposal);
     }
 

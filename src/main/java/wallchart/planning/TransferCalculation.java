@@ -17,6 +17,7 @@ import wallchart.planning.ConsoleFit.Exact;
 import wallchart.planning.ConsoleFit.Fit;
 import wallchart.planning.ConsoleFit.Fits;
 import wallchart.planning.ConsoleFit.Unfit;
+import wallchart.planning.RoomTransfer.Scope;
 import wallchart.quantity.TubeVoltage;
 import wallchart.technique.Arrangement;
 import wallchart.technique.ExposureModel;
@@ -32,17 +33,20 @@ final class TransferCalculation {
     private final Room from;
     private final Room to;
     private final RoomTransfer asked;
+    private final ChartContent before;
     private final Counterparts counterparts;
     private final ConsoleFit console;
     private final List<ProposedRow> rows = new ArrayList<>();
     private final List<LeftOut> leftOut = new ArrayList<>();
 
-    TransferCalculation(Models models, ChartRules rules, Room from, Room to, RoomTransfer asked) {
+    /** @param before what the chart of this room says now */
+    TransferCalculation(Models models, ChartRules rules, Room from, Room to, RoomTransfer asked, ChartContent before) {
         this.models = models;
         this.model = models.exposure();
         this.from = from;
         this.to = to;
         this.asked = asked;
+        this.before = before;
         this.counterparts = new Counterparts(from, to, asked);
         this.console = new ConsoleFit(to, rules, models);
     }
@@ -52,9 +56,9 @@ final class TransferCalculation {
      *
      * @param wanted rows of the other room
      * @param adjustments of the other room
-     * @param before what the chart of this room says now, in its version of that number
+     * @param version of this room's chart
      */
-    ChartProposal proposal(List<Row> wanted, List<Adjustment> adjustments, int version, ChartContent before) {
+    ChartProposal proposal(List<Row> wanted, List<Adjustment> adjustments, int version) {
         for (var row : wanted) {
             if (transfer(row) instanceof Unfit unfit) {
                 leftOut.add(new LeftOut(row.key().toString(), unfit.reason()));
@@ -72,7 +76,8 @@ final class TransferCalculation {
                 withdrawn,
                 taken,
                 words.assumptions(taken, adjustments),
-                words.statement(withdrawn, leftOut));
+                words.statement(withdrawn, leftOut),
+                Optional.empty());
     }
 
     private Fit transfer(Row row) {
@@ -95,6 +100,10 @@ final class TransferCalculation {
         double kV = row.setting().kV().inKilovolts();
         double thickness = row.referenceThickness().inCentimetres();
         var wanted = arranged(row, there, here, station);
+        var own = kept(wanted);
+        if (own.isPresent()) {
+            return new Unfit(standing(own.get()));
+        }
         var taken = rows.stream()
                 .filter(other -> Overlaps.overlap(other.row().key(), wanted.key()))
                 .findFirst();
@@ -116,6 +125,21 @@ final class TransferCalculation {
             rows.add(fits.proposed());
         }
         return fit;
+    }
+
+    /** A row of this room that stays where the other would come. */
+    private Optional<Row> kept(Row wanted) {
+        return asked.scope() == Scope.ALL
+                ? Optional.empty()
+                : before.rows().stream()
+                        .filter(own -> Overlaps.overlap(own.key(), wanted.key()))
+                        .findFirst();
+    }
+
+    private String standing(Row own) {
+        return "room " + to.id() + " has a row of its own there, " + own.key() + ", "
+                + own.setting().kV() + " with " + own.setting().control().mAs()
+                + ": it stays, unless rows is all";
     }
 
     /** The row as it stands in the other room, but for its mAs. */

@@ -77,7 +77,8 @@ class ChartPlannerTest extends OnEveryDatabase {
     }
 
     private static RoomTransfer from(int version, Optional<String> bodyPart) {
-        return new RoomTransfer("r1", version, bodyPart, List.of(), Map.of(), Map.of(), Map.of());
+        return new RoomTransfer(
+                "r1", version, bodyPart, List.of(), RoomTransfer.Scope.ALL, Map.of(), Map.of(), Map.of());
     }
 
     private int changes() {

@@ -123,6 +123,7 @@ class RoundTripTest {
                 2,
                 Optional.empty(),
                 List.of(),
+                RoomTransfer.Scope.ALL,
                 Map.of(SupportKind.TABLE_BUCKY, SupportKind.MOBILE),
                 Map.of("g10-f110", "g6-parallel"),
                 Map.of("dr-table", "dr-large"));

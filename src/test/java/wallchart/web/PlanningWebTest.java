@@ -10,6 +10,7 @@ import static org.hamcrest.Matchers.everyItem;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.nullValue;
 
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wallchart.chart.RowFields;
 import wallchart.people.Role;
 
 /** Charts drafted by the beam model, over HTTP. */
@@ -109,6 +111,15 @@ class PlanningWebTest {
         }
     }
 
+    /** As version 2 has it; another test here withdraws it. */
+    private static Map<String, String> knee() {
+        return SERVICE.services().charts().version("r1", 2).orElseThrow().content().rows().stream()
+                .filter(row -> row.key().toString().equals(ChangeCalls.KNEE))
+                .map(RowFields::of)
+                .findFirst()
+                .orElseThrow();
+    }
+
     @SuppressWarnings("unchecked")
     private static Map<String, Object> cast(Object members) {
         return (Map<String, Object>) members;
@@ -150,7 +161,7 @@ class PlanningWebTest {
     void a_technique_that_is_written_out_is_planned_from_as_well() {
         var body = plan("fixed-kv");
         body.remove("row");
-        var technique = new HashMap<>(calls.fields(ChangeCalls.KNEE));
+        var technique = new HashMap<String, Object>(knee());
         List.of("bandFromCm", "bandToCm", "thicknessMethod", "thicknessRate").forEach(technique::remove);
         technique.put("projection", "lateral");
         technique.put("referenceThicknessCm", 11);
@@ -190,7 +201,7 @@ class PlanningWebTest {
     void of_a_chest_nothing_is_planned_and_the_answer_says_why() {
         var body = plan("flat-exposure");
         body.remove("row");
-        var technique = new HashMap<>(calls.fields(ChangeCalls.KNEE));
+        var technique = new HashMap<String, Object>(knee());
         List.of("bandFromCm", "bandToCm", "thicknessMethod", "thicknessRate").forEach(technique::remove);
         technique.put("bodyPart", "CHEST");
         technique.put("referenceThicknessCm", 23);
@@ -292,10 +303,12 @@ class PlanningWebTest {
     void a_room_brought_to_itself_proposes_nothing() {
         var body = transfer();
         body.put("baseVersion", 2);
+        body.put("rows", "all");
         post("/api/v1/charts/r1/transfers/preview", body)
                 .then()
                 .statusCode(200)
-                .body("rows.kind", everyItem(equalTo("same")));
+                .body("rows.kind", everyItem(equalTo("same")))
+                .body("rows.before", everyItem(nullValue()));
         post("/api/v1/charts/r1/transfers", body)
                 .then()
                 .statusCode(422)
@@ -329,6 +342,7 @@ class PlanningWebTest {
                 "/examinations | 'bodyPart':'KNEE','examinations':['LSPINE/ap/adult/table-bucky']",
                 "/examinations/1 | 'examinations':['KNEE/ap/adult/tabletop','SKULL/pa/adult/tabletop']",
                 "/examinations/0 | 'examinations':[null]",
+                "/rows | 'rows':'some'",
                 "/supports/table-bucky | 'supports':{'table-bucky':'ceiling'}",
                 "/supports/table-bucky | 'supports':{'table-bucky':'mobile'}",
                 "/supports/floor | 'supports':{'floor':'mobile'}",

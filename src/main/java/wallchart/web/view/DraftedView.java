@@ -12,6 +12,7 @@ import wallchart.planning.Factor;
 import wallchart.planning.LeftOut;
 import wallchart.planning.Origin;
 import wallchart.planning.ProposedRow;
+import wallchart.planning.Replacement;
 
 /**
  * What the beam model proposes for a room's chart, each row with the factors that led to it.
@@ -53,6 +54,38 @@ public record DraftedView(
         }
     }
 
+    /**
+     * A row of the room's own that gives way.
+     *
+     * @param mAs of an AEC row the back-up
+     * @param exposureShiftDb of receptor exposure by the 15 % rule; null where it is not known, as kermaChangePercent
+     * @param predictedShiftDb by the beam model; null where it does not reach
+     * @param needsPhysicist whether a limit of the site is passed
+     */
+    public record BeforeView(
+            String row,
+            BigDecimal kV,
+            BigDecimal mAs,
+            String thicknessMethod,
+            Double exposureShiftDb,
+            Double predictedShiftDb,
+            Double kermaChangePercent,
+            boolean needsPhysicist) {
+        static BeforeView of(Replacement replaced) {
+            var setting = replaced.before().setting();
+            var impact = replaced.impact();
+            return new BeforeView(
+                    replaced.before().key().toString(),
+                    setting.kV().kilovolts(),
+                    setting.control().mAs().milliampereSeconds(),
+                    setting.thicknessMethod().slug(),
+                    orNull(impact.exposureShiftDb()),
+                    orNull(impact.predictedShiftDb()),
+                    orNull(impact.kermaChangePercent()),
+                    impact.needsPhysicist());
+        }
+    }
+
     /** One factor on its mAs. */
     public record FactorView(String name, Double value, String text) {
         static FactorView of(Factor factor) {
@@ -66,6 +99,7 @@ public record DraftedView(
     /**
      * One row.
      *
+     * @param before the row that gives way to it; null where there is none, or it says the same
      * @param upperBound whether the kerma is that of the back-up of an AEC row
      * @param bandEndsDb receptor exposure at the lower and just under the upper end against the reference thickness; null where it is
      *     not predicted
@@ -75,6 +109,7 @@ public record DraftedView(
             String key,
             RowView row,
             OriginView from,
+            BeforeView before,
             List<FactorView> factors,
             ExactView exact,
             Double roundingDeviation,
@@ -89,13 +124,14 @@ public record DraftedView(
                     proposed.row().key().toString(),
                     RowView.of(proposed.row()),
                     OriginView.of(proposed.origin()),
+                    proposal.findReplacement(proposed).map(BeforeView::of).orElse(null),
                     proposed.factors().stream().map(FactorView::of).toList(),
                     new ExactView(proposed.exactKV(), proposed.exactMAs()),
                     hundredths(proposed.roundingDeviation()),
                     proposed.entranceMicroGy(),
                     proposed.row().setting().control() instanceof ExposureControl.Automatic,
                     ends(proposed.ends()),
-                    proposed.cautions());
+                    proposal.cautions(proposed));
         }
     }
 
