@@ -130,6 +130,12 @@ public final class ChartPlanner {
         if (theirs.isEmpty()) {
             return Planned.wrong("fromVersion", "room " + asked.fromRoom() + " has no such version: see its versions");
         }
+        if (asked.fromRoom().equals(to.id()) && asked.fromVersion() == version) {
+            return Planned.wrong(
+                    "fromVersion",
+                    "is the very version that the change would start from: name another room, or another version of"
+                            + " this one");
+        }
         var content = theirs.get().content();
         var selection = TransferSelection.of(content, from.get(), to, asked);
         if (!selection.problems().isEmpty()) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wallchart.chart.Adjustment;
+import wallchart.chart.Band;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartRules;
 import wallchart.chart.ExaminationKey;
@@ -61,7 +62,7 @@ final class TransferCalculation {
     ChartProposal proposal(List<Row> wanted, List<Adjustment> adjustments, int version) {
         for (var row : wanted) {
             if (transfer(row) instanceof Unfit unfit) {
-                leftOut.add(new LeftOut(row.key().toString(), unfit.reason()));
+                leftOut.add(new LeftOut(row.key().toString(), Optional.of(place(row)), unfit.reason()));
             }
         }
         var withdrawn = Overlaps.withdrawn(before, rows);
@@ -120,11 +121,35 @@ final class TransferCalculation {
         }
         var factors = exchange.all(thickness);
         var origin = Origin.of(from.id(), Optional.of(row.key()), row, model.entrancePerMAs(there, kV, thickness));
-        var fit = console.fit(new Exact(wanted, origin, kV, factors, LungCautions.of(wanted, exchange)));
-        if (fit instanceof Fits fits) {
+        var exact = new Exact(wanted, origin, kV, factors, LungCautions.of(wanted, exchange));
+        var cut = BandCut.of(wanted.key().band(), part -> fit(exact, part));
+        if (cut.fit() instanceof Fits fits) {
             rows.add(fits.proposed());
+            cut.rest()
+                    .forEach(rest -> leftOut.add(new LeftOut(
+                            row.key().toString(),
+                            Optional.of(new RowKey(wanted.key().examination(), rest)),
+                            "of its band " + rest + " cm stays behind: " + cut.reason())));
         }
-        return fit;
+        return cut.fit();
+    }
+
+    /** A part of the row's band, as long as its reference thickness lies in it. */
+    private Fit fit(Exact exact, Band part) {
+        var row = exact.row();
+        return row.referenceThickness().compareTo(part.from()) < 0
+                        || row.referenceThickness().compareTo(part.to()) > 0
+                ? new Unfit("its reference thickness lies beyond what can be exposed")
+                : console.fit(exact.in(part));
+    }
+
+    /** Where the row would stand in this room. */
+    private RowKey place(Row row) {
+        var key = row.key().examination();
+        var support = asked.supports().getOrDefault(key.support(), key.support());
+        return new RowKey(
+                new ExaminationKey(key.bodyPart(), key.projection(), key.patientGroup(), support),
+                row.key().band());
     }
 
     /** A row of this room that stays where the other would come. */

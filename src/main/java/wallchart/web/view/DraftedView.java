@@ -26,7 +26,7 @@ public record DraftedView(
         String room,
         int baseVersion,
         List<DraftedRowView> rows,
-        List<LeftOut> leftOut,
+        List<LeftOutView> leftOut,
         List<String> withdrawn,
         List<AdjustmentView> adjustments,
         List<String> assumptions,
@@ -93,6 +93,13 @@ public record DraftedView(
         }
     }
 
+    /** What is not proposed, and why. */
+    public record LeftOutView(String row, String reason) {
+        static LeftOutView of(LeftOut left) {
+            return new LeftOutView(left.row(), left.reason());
+        }
+    }
+
     /** Before the stations. */
     public record ExactView(Double kV, Double mAs) {}
 
@@ -142,7 +149,7 @@ public record DraftedView(
                 proposal.rows().stream()
                         .map(row -> DraftedRowView.of(proposal, row))
                         .toList(),
-                proposal.leftOut(),
+                proposal.leftOut().stream().map(LeftOutView::of).toList(),
                 proposal.withdrawn().stream().map(RowKey::toString).toList(),
                 proposal.adjustments().stream().map(AdjustmentView::of).toList(),
                 proposal.assumptions(),
