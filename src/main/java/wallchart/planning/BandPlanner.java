@@ -129,7 +129,8 @@ final class BandPlanner {
                 }
             }
             var withdrawn = Overlaps.withdrawn(before, rows);
-            var words = new PlanWords(model, how, proven, plan);
+            var left = new LeftOutWords(leftOut, rows, Overlaps.after(before, rows, withdrawn));
+            var words = new PlanWords(model, how, proven, plan, version);
             return new ChartProposal(
                     room.id(),
                     version,
@@ -139,7 +140,7 @@ final class BandPlanner {
                     withdrawn,
                     List.of(),
                     words.assumptions(),
-                    words.statement(withdrawn, leftOut),
+                    words.statement(withdrawn, left),
                     Optional.empty());
         }
 

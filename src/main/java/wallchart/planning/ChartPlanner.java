@@ -2,6 +2,7 @@ package wallchart.planning;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartRules;
 import wallchart.chart.ChartVersion;
@@ -90,7 +91,13 @@ public final class ChartPlanner {
     private Planned compared(Room room, Planned planned) {
         if (planned instanceof Planned.Drawn drawn) {
             var proposal = drawn.proposal();
-            return new Planned.Drawn(proposal.with(desk.impact(room, proposal.before(), proposal.after())));
+            var impact = desk.impact(room, proposal.before(), proposal.after());
+            var origins = proposal.rows().stream().map(row -> row.origin().room());
+            var equipment = Stream.concat(Stream.of(room.id()), origins)
+                    .distinct()
+                    .map(id -> id + " revision " + rooms.revisions(id).size())
+                    .toList();
+            return new Planned.Drawn(proposal.with(impact, " Equipment as of " + String.join(", ", equipment) + "."));
         }
         return planned;
     }
@@ -157,11 +164,15 @@ public final class ChartPlanner {
         return planned instanceof Planned.Drawn drawn ? opened(by, title, reason, drawn.proposal()) : planned;
     }
 
+    private static String sentence(String words) {
+        return words.endsWith(".") || words.endsWith("!") || words.endsWith("?") ? words : words + ".";
+    }
+
     private Planned opened(Actor by, String title, String reason, ChartProposal proposal) {
         if (proposal.rows().isEmpty()) {
             return Planned.nothingLeft(proposal.leftOut());
         }
-        int left = LONGEST_REASON - proposal.statement().length() - 1;
+        int left = LONGEST_REASON - proposal.statement().length() - 2;
         var words = Texts.problems(reason.strip(), LEAST_REASON, left);
         if (!words.isEmpty()) {
             return Planned.wrong("reason", words.get(0) + "; what the draft rests on stands beside it");
@@ -170,7 +181,7 @@ public final class ChartPlanner {
                 by,
                 proposal.room(),
                 title,
-                reason.strip() + " " + proposal.statement(),
+                sentence(reason.strip()) + " " + proposal.statement(),
                 proposal.baseVersion(),
                 proposal.preparation());
         return outcome instanceof Outcome.Done done

@@ -1,13 +1,11 @@
 package wallchart.planning;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wallchart.chart.Adjustment;
 import wallchart.chart.ChartContent;
-import wallchart.chart.Row;
 import wallchart.chart.RowFields;
 import wallchart.chart.RowKey;
 import wallchart.signoff.Impact;
@@ -38,6 +36,9 @@ public record ChartProposal(
         List<String> assumptions,
         String statement,
         Optional<Impact> impact) {
+
+    /** What stands of the model's limits in the reason of a change; the assumptions say all of them. */
+    static final String LIMITS = "Behind a slab of water, no bone or lung: an estimate.";
 
     public ChartProposal {
         rows = List.copyOf(rows);
@@ -88,18 +89,12 @@ public record ChartProposal(
 
     /** What the chart would say. */
     ChartContent after() {
-        var rows = new ArrayList<Row>();
-        before.rows().stream()
-                .filter(row -> !withdrawn.contains(row.key()))
-                .filter(row ->
-                        this.rows.stream().noneMatch(other -> other.row().key().equals(row.key())))
-                .forEach(rows::add);
-        this.rows.forEach(proposed -> rows.add(proposed.row()));
-        return new ChartContent(rows, adjustments.isEmpty() ? before.adjustments() : adjustments);
+        return new ChartContent(
+                Overlaps.after(before, rows, withdrawn), adjustments.isEmpty() ? before.adjustments() : adjustments);
     }
 
-    /** The same with what it moves. */
-    ChartProposal with(Impact compared) {
+    /** The same with what it moves, and with one thing more that its change says. */
+    ChartProposal with(Impact compared, String more) {
         return new ChartProposal(
                 room,
                 baseVersion,
@@ -109,7 +104,7 @@ public record ChartProposal(
                 withdrawn,
                 adjustments,
                 assumptions,
-                statement,
+                statement + more,
                 Optional.of(compared));
     }
 

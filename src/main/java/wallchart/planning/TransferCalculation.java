@@ -67,6 +67,7 @@ final class TransferCalculation {
         }
         var withdrawn = Overlaps.withdrawn(before, rows);
         var taken = before.adjustments().isEmpty() && !rows.isEmpty() ? adjustments : List.<Adjustment>of();
+        var left = new LeftOutWords(leftOut, rows, Overlaps.after(before, rows, withdrawn));
         var words = new TransferWords(models, from, to, asked, rows);
         return new ChartProposal(
                 to.id(),
@@ -77,7 +78,7 @@ final class TransferCalculation {
                 withdrawn,
                 taken,
                 words.assumptions(taken, adjustments),
-                words.statement(withdrawn, leftOut),
+                words.statement(withdrawn, left),
                 Optional.empty());
     }
 

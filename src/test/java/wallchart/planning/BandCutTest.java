@@ -129,4 +129,25 @@ class BandCutTest {
         assertThat(planned).hasSize(expected);
         assertThat(planned.get(expected - 1).to()).isEqualTo(PartThickness.centimetres(to));
     }
+
+    @Test
+    void the_change_says_which_thicknesses_of_what_comes_have_no_answer_and_counts_the_rest() {
+        var to = aRoom().withId("r2").withoutAec().room();
+        var row = aRow().withBand(18, 35)
+                .withReferenceThickness("21")
+                .withMAs("80")
+                .withMethod("attenuation");
+        var proposal = transferred(
+                ROOM,
+                to,
+                row.row(),
+                aRow().of("TSPINE", "ap").withAec(0, "100", Chamber.CENTRE).row());
+        var kept = proposal.rows().get(0).row().key().band().to();
+        var open = text(kept).replaceAll("\\.?0+$", "") + "-35";
+        assertThat(proposal.statement())
+                .contains("Left out: LSPINE/ap/adult/table-bucky/" + open + ". ")
+                .contains("Also left out: 1 row of examinations of which nothing comes. ")
+                .contains("No answer then for LSPINE/ap/adult/table-bucky " + open + " cm. ")
+                .endsWith("an estimate.");
+    }
 }

@@ -71,7 +71,9 @@ class PlanningWebTest {
                 .statusCode(201)
                 .body("change.state", equalTo("drafting"))
                 .body("change.reason", containsString(REASON))
-                .body("change.reason", containsString("Drafted by the beam model (flat-exposure) from row KNEE/ap"))
+                .body(
+                        "change.reason",
+                        containsString("Drafted by the beam model, plan flat-exposure, from row KNEE/ap"))
                 .body("change.reason", containsString("slab of water"))
                 .body("draft.rows", hasSize(6))
                 .body("draft.withdrawn", contains(ChangeCalls.KNEE))
