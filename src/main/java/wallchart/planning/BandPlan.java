@@ -17,7 +17,7 @@ import wallchart.quantity.PartThickness;
  * @param kVPerCm how fast the tube voltage rises; given for variable kV only
  * @param from lower end of the first band
  * @param to upper end of the last band
- * @param width width of each band; the last may be narrower
+ * @param width width of each band; the last may be narrower by less than half, else it is one with the band before
  */
 public record BandPlan(
         Kind kind, Optional<BigDecimal> kVPerCm, PartThickness from, PartThickness to, PartThickness width) {
@@ -105,8 +105,10 @@ public record BandPlan(
     /** The bands, ascending. */
     List<Band> bands() {
         var bands = new ArrayList<Band>();
+        var half = width.centimetres().divide(BigDecimal.valueOf(2));
         for (var low = from.centimetres(); low.compareTo(to.centimetres()) < 0; ) {
-            var high = low.add(width.centimetres()).min(to.centimetres());
+            var next = low.add(width.centimetres());
+            var high = next.add(half).compareTo(to.centimetres()) > 0 ? to.centimetres() : next;
             bands.add(new Band(new PartThickness(low), new PartThickness(high)));
             low = high;
         }

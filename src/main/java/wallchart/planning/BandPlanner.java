@@ -3,6 +3,7 @@ package wallchart.planning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wallchart.chart.Band;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartRules;
 import wallchart.chart.ExposureControl;
@@ -119,16 +120,17 @@ final class BandPlanner {
 
         ChartProposal proposal(int version, ChartContent before) {
             for (var band : plan.bands()) {
-                var key = new RowKey(proven.row().key().examination(), band);
-                var fit = fit(key, band.middle());
-                if (fit instanceof Fits fits) {
+                var cut = BandCut.of(band, part -> fit(key(part), part.middle()));
+                if (cut.fit() instanceof Fits fits) {
                     rows.add(fits.proposed());
+                    cut.rest().forEach(rest -> leftOut.add(LeftOut.of(key(rest), cut.reason())));
                 } else {
-                    leftOut.add(new LeftOut(key.toString(), ((Unfit) fit).reason()));
+                    leftOut.add(LeftOut.of(key(band), ((Unfit) cut.fit()).reason()));
                 }
             }
             var withdrawn = Overlaps.withdrawn(before, rows);
-            var words = new PlanWords(model, how, proven, plan);
+            var left = new LeftOutWords(leftOut, rows, Overlaps.after(before, rows, withdrawn));
+            var words = new PlanWords(model, how, proven, plan, version);
             return new ChartProposal(
                     room.id(),
                     version,
@@ -138,7 +140,12 @@ final class BandPlanner {
                     withdrawn,
                     List.of(),
                     words.assumptions(),
-                    words.statement(withdrawn, leftOut));
+                    words.statement(withdrawn, left),
+                    Optional.empty());
+        }
+
+        private RowKey key(Band band) {
+            return new RowKey(proven.row().key().examination(), band);
         }
 
         private Fit fit(RowKey key, PartThickness reference) {

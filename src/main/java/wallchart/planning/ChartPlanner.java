@@ -2,6 +2,7 @@ package wallchart.planning;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartRules;
 import wallchart.chart.ChartVersion;
@@ -82,9 +83,23 @@ public final class ChartPlanner {
         var content = version == 0
                 ? Optional.of(ChartContent.EMPTY)
                 : charts.version(id, version).map(ChartVersion::content);
-        return content.map(before -> work.of(room.get(), version, before))
+        return content.map(before -> compared(room.get(), work.of(room.get(), version, before)))
                 .orElseGet(() -> Planned.missing(
                         "room " + id + " has no version " + version + ": look at the list of versions"));
+    }
+
+    private Planned compared(Room room, Planned planned) {
+        if (planned instanceof Planned.Drawn drawn) {
+            var proposal = drawn.proposal();
+            var impact = desk.impact(room, proposal.before(), proposal.after());
+            var origins = proposal.rows().stream().map(row -> row.origin().room());
+            var equipment = Stream.concat(Stream.of(room.id()), origins)
+                    .distinct()
+                    .map(id -> id + " revision " + rooms.revisions(id).size())
+                    .toList();
+            return new Planned.Drawn(proposal.with(impact, " Equipment as of " + String.join(", ", equipment) + "."));
+        }
+        return planned;
     }
 
     private Planned plan(Room room, int version, ChartContent before, PlanRequest asked) {
@@ -122,13 +137,19 @@ public final class ChartPlanner {
         if (theirs.isEmpty()) {
             return Planned.wrong("fromVersion", "room " + asked.fromRoom() + " has no such version: see its versions");
         }
+        if (asked.fromRoom().equals(to.id()) && asked.fromVersion() == version) {
+            return Planned.wrong(
+                    "fromVersion",
+                    "is the very version that the change would start from: name another room, or another version of"
+                            + " this one");
+        }
         var content = theirs.get().content();
         var selection = TransferSelection.of(content, from.get(), to, asked);
         if (!selection.problems().isEmpty()) {
             return refused(selection.problems());
         }
-        var proposal = new TransferCalculation(models, rules, from.get(), to, asked)
-                .proposal(selection.rows(), content.adjustments(), version, before);
+        var proposal = new TransferCalculation(models, rules, from.get(), to, asked, before)
+                .proposal(selection.rows(), content.adjustments(), version);
         return proposal.edits() > Edits.MOST_ROWS ? tooMany(proposal) : new Planned.Drawn(proposal);
     }
 
@@ -143,11 +164,15 @@ public final class ChartPlanner {
         return planned instanceof Planned.Drawn drawn ? opened(by, title, reason, drawn.proposal()) : planned;
     }
 
+    private static String sentence(String words) {
+        return words.endsWith(".") || words.endsWith("!") || words.endsWith("?") ? words : words + ".";
+    }
+
     private Planned opened(Actor by, String title, String reason, ChartProposal proposal) {
         if (proposal.rows().isEmpty()) {
             return Planned.nothingLeft(proposal.leftOut());
         }
-        int left = LONGEST_REASON - proposal.statement().length() - 1;
+        int left = LONGEST_REASON - proposal.statement().length() - 2;
         var words = Texts.problems(reason.strip(), LEAST_REASON, left);
         if (!words.isEmpty()) {
             return Planned.wrong("reason", words.get(0) + "; what the draft rests on stands beside it");
@@ -156,7 +181,7 @@ public final class ChartPlanner {
                 by,
                 proposal.room(),
                 title,
-                reason.strip() + " " + proposal.statement(),
+                sentence(reason.strip()) + " " + proposal.statement(),
                 proposal.baseVersion(),
                 proposal.preparation());
         return outcome instanceof Outcome.Done done

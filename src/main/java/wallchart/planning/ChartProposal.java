@@ -3,10 +3,12 @@ package wallchart.planning;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wallchart.chart.Adjustment;
 import wallchart.chart.ChartContent;
 import wallchart.chart.RowFields;
 import wallchart.chart.RowKey;
+import wallchart.signoff.Impact;
 import wallchart.signoff.Preparation;
 
 /**
@@ -21,6 +23,7 @@ import wallchart.signoff.Preparation;
  * @param adjustments named adjustments that are taken along; none where the version's stay
  * @param assumptions what all of it rests on and what it leaves out, one sentence each, for those who sign
  * @param statement the same in brief, as it stands in the reason of the change
+ * @param impact what it moves against the version; absent until it is compared
  */
 public record ChartProposal(
         String room,
@@ -31,7 +34,11 @@ public record ChartProposal(
         List<RowKey> withdrawn,
         List<Adjustment> adjustments,
         List<String> assumptions,
-        String statement) {
+        String statement,
+        Optional<Impact> impact) {
+
+    /** What stands of the model's limits in the reason of a change; the assumptions say all of them. */
+    static final String LIMITS = "Behind a slab of water, no bone or lung: an estimate.";
 
     public ChartProposal {
         rows = List.copyOf(rows);
@@ -61,6 +68,44 @@ public record ChartProposal(
         return before.findRow(proposed.row().key())
                 .map(now -> now.equals(proposed.row()) ? Kind.SAME : Kind.AMEND)
                 .orElse(Kind.ADD);
+    }
+
+    /** The row that it takes the place of, other than by saying the same. */
+    public Optional<Replacement> findReplacement(ProposedRow proposed) {
+        var key = proposed.row().key().toString();
+        return impact.flatMap(whole -> whole.rows().stream()
+                .filter(row -> row.after().isPresent() && row.rowKey().equals(key))
+                .findFirst()
+                .flatMap(row -> row.before().map(now -> new Replacement(now, row, whole.limits()))));
+    }
+
+    /** All that is to be known of one row beyond what holds for all. */
+    public List<String> cautions(ProposedRow proposed) {
+        return Stream.concat(
+                        findReplacement(proposed).stream().flatMap(replaced -> replaced.cautions().stream()),
+                        proposed.cautions().stream())
+                .toList();
+    }
+
+    /** What the chart would say. */
+    ChartContent after() {
+        return new ChartContent(
+                Overlaps.after(before, rows, withdrawn), adjustments.isEmpty() ? before.adjustments() : adjustments);
+    }
+
+    /** The same with what it moves, and with one thing more that its change says. */
+    ChartProposal with(Impact compared, String more) {
+        return new ChartProposal(
+                room,
+                baseVersion,
+                before,
+                rows,
+                leftOut,
+                withdrawn,
+                adjustments,
+                assumptions,
+                statement + more,
+                Optional.of(compared));
     }
 
     /** How many rows of the chart it touches. */

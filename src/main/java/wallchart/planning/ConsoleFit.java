@@ -5,11 +5,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import wallchart.chart.Band;
 import wallchart.chart.ChartCheck;
 import wallchart.chart.ChartRules;
 import wallchart.chart.ExposureControl;
 import wallchart.chart.Finding;
 import wallchart.chart.Row;
+import wallchart.chart.RowKey;
 import wallchart.chart.RowSetting;
 import wallchart.equipment.Room;
 import wallchart.quantity.CurrentTimeProduct;
@@ -39,6 +42,9 @@ final class ConsoleFit {
             "fieldCm",
             "thicknessMethod");
 
+    /** Fields that say whether there is an AEC with those chambers: without it no mAs of a back-up means anything. */
+    private static final Set<String> AEC = Set.of("aecChambers");
+
     private final Room room;
     private final ChartRules rules;
     private final ExposureModel model;
@@ -61,6 +67,13 @@ final class ConsoleFit {
     record Unfit(String reason) implements Fit {}
 
     /**
+     * It can at the reference thickness, not all the way to an end of the band.
+     *
+     * @param end that cannot be exposed
+     */
+    record OutOfReach(PartThickness end, String reason) implements Fit {}
+
+    /**
      * An exact technique on its way to the console.
      *
      * @param row as it is to be, at its kV station, still with the mAs it comes from
@@ -69,6 +82,16 @@ final class ConsoleFit {
      * @param cautions what to know of it
      */
     record Exact(Row row, Origin origin, double exactKV, List<Factor> factors, List<String> cautions) {
+
+        /** The same for a part of its band. */
+        Exact in(Band part) {
+            var other = new Row(
+                    new RowKey(row.key().examination(), part),
+                    row.referenceThickness(),
+                    row.setting(),
+                    row.positioning());
+            return new Exact(other, origin, exactKV, factors, cautions);
+        }
 
         double mAs() {
             return origin.mAs().inMilliampereSeconds() * Factor.product(factors);
@@ -86,26 +109,64 @@ final class ConsoleFit {
     /** Why there is no station. */
     Unfit noVoltage(RowSetting setting, double kV) {
         var stations = room.generator().kV();
-        var window =
-                setting.kVWindow().map(of -> " and the row's kV window " + of).orElse("");
+        boolean inGenerator = kV >= stations.lowest().inKilovolts()
+                && kV <= stations.highest().inKilovolts();
+        if (inGenerator && setting.kVWindow().isPresent()) {
+            return new Unfit(outsideWindow(setting, kV));
+        }
         return new Unfit(Figures.number(kV) + " kV lies outside what room " + room.id() + " can be set to, "
-                + stations.lowest() + " to " + stations.highest() + window);
+                + stations.lowest() + " to " + stations.highest());
+    }
+
+    private String outsideWindow(RowSetting setting, double kV) {
+        double lowest = setting.lowestKilovolts(room.generator().kV());
+        boolean under = kV < lowest;
+        double end = under ? lowest : setting.highestKilovolts(room.generator().kV());
+        return Figures.number(kV) + " kV lies " + (under ? "under" : "over") + " the row's kV window, which "
+                + (under ? "begins" : "ends") + " at " + Figures.number(end)
+                + " kV: widen it in the technique it comes from";
     }
 
     Fit fit(Exact exact) {
+        var noAec = blocking(exact.row(), AEC);
+        if (!noAec.isEmpty()) {
+            return new Unfit(noAec);
+        }
         var stations = room.generator().mAs();
         double mAs = exact.mAs();
         if (stations.isAbove(mAs) || stations.isBelow(mAs)) {
-            return new Unfit(Figures.number(mAs) + " mAs lies outside the generator of room " + room.id() + ", "
-                    + stations.smallest() + " to " + stations.largest() + ", by more than half a step");
+            var band = exact.row().key().band();
+            return new OutOfReach(
+                    stations.isAbove(mAs) ? band.to() : band.from(),
+                    Figures.number(mAs) + " mAs at " + exact.row().referenceThickness()
+                            + " lies outside the generator of room " + room.id() + ", " + stations.smallest() + " to "
+                            + stations.largest() + ", by more than half a step");
         }
         var station = stations.nearest(mAs);
         var row = Rows.with(exact.row(), station);
-        var blocking = ChartCheck.check(row, room, rules).stream()
-                .filter(finding -> finding.isBlocking() && LIMITS.contains(finding.field()))
+        var blocking = blocking(row, LIMITS);
+        if (!blocking.isEmpty()) {
+            return new Unfit(blocking);
+        }
+        var outOfReach = findOutOfReach(row);
+        return outOfReach.isPresent() ? outOfReach.get() : fits(exact, row, station);
+    }
+
+    private String blocking(Row row, Set<String> fields) {
+        return ChartCheck.check(row, room, rules).stream()
+                .filter(finding -> finding.isBlocking() && fields.contains(finding.field()))
                 .map(Finding::reason)
                 .collect(Collectors.joining("; "));
-        return blocking.isEmpty() ? fits(exact, row, station) : new Unfit(blocking);
+    }
+
+    /** The end of the band at which the row, by its own rule, asks for what the console cannot do. */
+    private Optional<OutOfReach> findOutOfReach(Row row) {
+        var band = row.key().band();
+        return Stream.of(band.from(), band.to())
+                .flatMap(end -> predictions.findReach(room, row, end).stream()
+                        .filter(reach -> reach.set().isEmpty())
+                        .map(reach -> new OutOfReach(end, "at " + end + ", " + String.join("; ", reach.reasons()))))
+                .findFirst();
     }
 
     private Fit fits(Exact exact, Row row, CurrentTimeProduct station) {

@@ -1,5 +1,6 @@
 package wallchart.planning;
 
+import java.util.ArrayList;
 import java.util.List;
 import wallchart.chart.ChartContent;
 import wallchart.chart.Row;
@@ -18,6 +19,18 @@ final class Overlaps {
                 .filter(key ->
                         proposed.stream().anyMatch(row -> overlap(key, row.row().key())))
                 .toList();
+    }
+
+    /** All rows that the chart would have. */
+    static List<Row> after(ChartContent before, List<ProposedRow> proposed, List<RowKey> withdrawn) {
+        var rows = new ArrayList<Row>();
+        before.rows().stream()
+                .filter(row -> !withdrawn.contains(row.key()))
+                .filter(row ->
+                        proposed.stream().noneMatch(other -> other.row().key().equals(row.key())))
+                .forEach(rows::add);
+        proposed.forEach(row -> rows.add(row.row()));
+        return rows;
     }
 
     static boolean overlap(RowKey one, RowKey other) {

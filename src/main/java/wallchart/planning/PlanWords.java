@@ -14,12 +14,14 @@ final class PlanWords {
     private final Arrangement how;
     private final Proven proven;
     private final BandPlan plan;
+    private final int version;
 
-    PlanWords(ExposureModel model, Arrangement how, Proven proven, BandPlan plan) {
+    PlanWords(ExposureModel model, Arrangement how, Proven proven, BandPlan plan, int version) {
         this.model = model;
         this.how = how;
         this.proven = proven;
         this.plan = plan;
+        this.version = version;
     }
 
     List<String> assumptions() {
@@ -47,29 +49,27 @@ final class PlanWords {
         };
     }
 
-    String statement(List<RowKey> withdrawn, List<LeftOut> leftOut) {
-        var words = new StringBuilder("Drafted by the beam model (" + plan + ") from " + technique() + ". ");
+    String statement(List<RowKey> withdrawn, LeftOutWords leftOut) {
+        var words = new StringBuilder("Drafted by the beam model, plan " + plan + ", from " + technique() + ". ");
         if (!withdrawn.isEmpty()) {
             words.append("Withdraws the bands in its way: ")
                     .append(Figures.list(
                             withdrawn.stream().map(key -> key.band() + " cm").toList()))
                     .append(". ");
         }
-        if (!leftOut.isEmpty()) {
-            words.append("Left out: ")
-                    .append(Figures.list(leftOut.stream().map(LeftOut::row).toList()))
-                    .append(". ");
-        }
-        return words.append("Output ")
+        return words.append(leftOut.words())
+                .append("Output ")
                 .append(model.outputSource(how, proven.kV()))
                 .append(". ")
-                .append(ExposureModel.LIMITS)
+                .append(ChartProposal.LIMITS)
                 .toString();
     }
 
     private String technique() {
         var setting = proven.row().setting();
-        return proven.from().map(key -> "row " + key + ", ").orElse("") + setting.kV() + " with "
+        return proven.from()
+                        .map(key -> "row " + key + " of version " + version + ", ")
+                        .orElse("") + setting.kV() + " with "
                 + setting.control().mAs() + " at " + proven.row().referenceThickness() + ", SID " + setting.sid()
                 + ", grid " + setting.grid() + ", receptor " + setting.receptor();
     }

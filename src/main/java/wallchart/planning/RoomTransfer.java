@@ -12,6 +12,7 @@ import wallchart.equipment.SupportKind;
  * @param fromVersion number of its version
  * @param bodyPart only rows of it; absent for all
  * @param examinations only rows of these, each written {@code KNEE/ap/adult/table-bucky}; empty for all
+ * @param scope what becomes of rows that this room has already
  * @param supports for a support of that room one of this; one that is not named keeps its kind
  * @param grids for a grid of that room one of this, or {@code none}; one that is not named is met by the nearest ratio
  * @param receptors for a receptor of that room one of this; one that is not named is met by one that takes the field
@@ -21,9 +22,31 @@ public record RoomTransfer(
         int fromVersion,
         Optional<String> bodyPart,
         List<String> examinations,
+        Scope scope,
         Map<SupportKind, SupportKind> supports,
         Map<String, String> grids,
         Map<String, String> receptors) {
+
+    /** What becomes of rows that the room has already where others would come. */
+    public enum Scope {
+        /** They stay: only what the room's chart lacks is brought. */
+        MISSING("missing"),
+        /** Others take their place. */
+        ALL("all");
+
+        private final String slug;
+
+        Scope(String slug) {
+            this.slug = slug;
+        }
+
+        /** The scope of that slug. */
+        public static Optional<Scope> find(String slug) {
+            return List.of(values()).stream()
+                    .filter(scope -> scope.slug.equals(slug))
+                    .findFirst();
+        }
+    }
 
     public RoomTransfer {
         examinations = List.copyOf(examinations);

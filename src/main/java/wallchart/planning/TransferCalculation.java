@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wallchart.chart.Adjustment;
+import wallchart.chart.Band;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartRules;
 import wallchart.chart.ExaminationKey;
@@ -17,6 +18,7 @@ import wallchart.planning.ConsoleFit.Exact;
 import wallchart.planning.ConsoleFit.Fit;
 import wallchart.planning.ConsoleFit.Fits;
 import wallchart.planning.ConsoleFit.Unfit;
+import wallchart.planning.RoomTransfer.Scope;
 import wallchart.quantity.TubeVoltage;
 import wallchart.technique.Arrangement;
 import wallchart.technique.ExposureModel;
@@ -32,17 +34,20 @@ final class TransferCalculation {
     private final Room from;
     private final Room to;
     private final RoomTransfer asked;
+    private final ChartContent before;
     private final Counterparts counterparts;
     private final ConsoleFit console;
     private final List<ProposedRow> rows = new ArrayList<>();
     private final List<LeftOut> leftOut = new ArrayList<>();
 
-    TransferCalculation(Models models, ChartRules rules, Room from, Room to, RoomTransfer asked) {
+    /** @param before what the chart of this room says now */
+    TransferCalculation(Models models, ChartRules rules, Room from, Room to, RoomTransfer asked, ChartContent before) {
         this.models = models;
         this.model = models.exposure();
         this.from = from;
         this.to = to;
         this.asked = asked;
+        this.before = before;
         this.counterparts = new Counterparts(from, to, asked);
         this.console = new ConsoleFit(to, rules, models);
     }
@@ -52,16 +57,17 @@ final class TransferCalculation {
      *
      * @param wanted rows of the other room
      * @param adjustments of the other room
-     * @param before what the chart of this room says now, in its version of that number
+     * @param version of this room's chart
      */
-    ChartProposal proposal(List<Row> wanted, List<Adjustment> adjustments, int version, ChartContent before) {
+    ChartProposal proposal(List<Row> wanted, List<Adjustment> adjustments, int version) {
         for (var row : wanted) {
             if (transfer(row) instanceof Unfit unfit) {
-                leftOut.add(new LeftOut(row.key().toString(), unfit.reason()));
+                leftOut.add(new LeftOut(row.key().toString(), Optional.of(place(row)), unfit.reason()));
             }
         }
         var withdrawn = Overlaps.withdrawn(before, rows);
         var taken = before.adjustments().isEmpty() && !rows.isEmpty() ? adjustments : List.<Adjustment>of();
+        var left = new LeftOutWords(leftOut, rows, Overlaps.after(before, rows, withdrawn));
         var words = new TransferWords(models, from, to, asked, rows);
         return new ChartProposal(
                 to.id(),
@@ -72,7 +78,8 @@ final class TransferCalculation {
                 withdrawn,
                 taken,
                 words.assumptions(taken, adjustments),
-                words.statement(withdrawn, leftOut));
+                words.statement(withdrawn, left),
+                Optional.empty());
     }
 
     private Fit transfer(Row row) {
@@ -95,6 +102,10 @@ final class TransferCalculation {
         double kV = row.setting().kV().inKilovolts();
         double thickness = row.referenceThickness().inCentimetres();
         var wanted = arranged(row, there, here, station);
+        var own = kept(wanted);
+        if (own.isPresent()) {
+            return new Unfit(standing(own.get()));
+        }
         var taken = rows.stream()
                 .filter(other -> Overlaps.overlap(other.row().key(), wanted.key()))
                 .findFirst();
@@ -111,11 +122,50 @@ final class TransferCalculation {
         }
         var factors = exchange.all(thickness);
         var origin = Origin.of(from.id(), Optional.of(row.key()), row, model.entrancePerMAs(there, kV, thickness));
-        var fit = console.fit(new Exact(wanted, origin, kV, factors, LungCautions.of(wanted, exchange)));
-        if (fit instanceof Fits fits) {
+        var exact = new Exact(wanted, origin, kV, factors, LungCautions.of(wanted, exchange));
+        var cut = BandCut.of(wanted.key().band(), part -> fit(exact, part));
+        if (cut.fit() instanceof Fits fits) {
             rows.add(fits.proposed());
+            cut.rest()
+                    .forEach(rest -> leftOut.add(new LeftOut(
+                            row.key().toString(),
+                            Optional.of(new RowKey(wanted.key().examination(), rest)),
+                            "of its band " + rest + " cm stays behind: " + cut.reason())));
         }
-        return fit;
+        return cut.fit();
+    }
+
+    /** A part of the row's band, as long as its reference thickness lies in it. */
+    private Fit fit(Exact exact, Band part) {
+        var row = exact.row();
+        return row.referenceThickness().compareTo(part.from()) < 0
+                        || row.referenceThickness().compareTo(part.to()) > 0
+                ? new Unfit("its reference thickness lies beyond what can be exposed")
+                : console.fit(exact.in(part));
+    }
+
+    /** Where the row would stand in this room. */
+    private RowKey place(Row row) {
+        var key = row.key().examination();
+        var support = asked.supports().getOrDefault(key.support(), key.support());
+        return new RowKey(
+                new ExaminationKey(key.bodyPart(), key.projection(), key.patientGroup(), support),
+                row.key().band());
+    }
+
+    /** A row of this room that stays where the other would come. */
+    private Optional<Row> kept(Row wanted) {
+        return asked.scope() == Scope.ALL
+                ? Optional.empty()
+                : before.rows().stream()
+                        .filter(own -> Overlaps.overlap(own.key(), wanted.key()))
+                        .findFirst();
+    }
+
+    private String standing(Row own) {
+        return "room " + to.id() + " has a row of its own there, " + own.key() + ", "
+                + own.setting().kV() + " with " + own.setting().control().mAs()
+                + ": it stays, unless rows is all";
     }
 
     /** The row as it stands in the other room, but for its mAs. */

@@ -91,7 +91,7 @@ final class TransferWords {
         return rows.stream().anyMatch(row -> row.row().setting().control() instanceof ExposureControl.Automatic);
     }
 
-    String statement(List<RowKey> withdrawn, List<LeftOut> leftOut) {
+    String statement(List<RowKey> withdrawn, LeftOutWords leftOut) {
         var words = new StringBuilder("Drafted by the beam model from version " + asked.fromVersion() + " of room "
                 + from.id() + ": receptor signal relative to target kept. ");
         words.append(outputs.statement());
@@ -109,11 +109,6 @@ final class TransferWords {
                             withdrawn.stream().map(RowKey::toString).toList()))
                     .append(". ");
         }
-        if (!leftOut.isEmpty()) {
-            words.append("Left out: ")
-                    .append(Figures.list(leftOut.stream().map(LeftOut::row).toList()))
-                    .append(". ");
-        }
-        return words.append(ExposureModel.LIMITS).toString();
+        return words.append(leftOut.words()).append(ChartProposal.LIMITS).toString();
     }
 }

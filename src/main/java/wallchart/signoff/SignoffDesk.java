@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import wallchart.audit.RecordCheck;
+import wallchart.chart.ChartContent;
 import wallchart.chart.ChartRules;
 import wallchart.chart.Charts;
 import wallchart.chart.RowKey;
+import wallchart.equipment.Room;
 import wallchart.equipment.Rooms;
 import wallchart.grading.ChartPhysics;
 import wallchart.store.Actor;
@@ -26,6 +28,7 @@ public final class SignoffDesk {
     private final Rooms rooms;
     private final Charts charts;
     private final Proposals proposals;
+    private final ImpactCalculation impacts;
     private final ChartPhysics physics;
     private final Period reviewAfter;
     private final Openings openings;
@@ -48,7 +51,7 @@ public final class SignoffDesk {
             ImpactCalculation impacts,
             ChartPhysics physics,
             Period reviewAfter) {
-        this(database, rooms, charts, new Proposals(rooms, charts, rules, impacts), physics, reviewAfter);
+        this(database, rooms, charts, new Proposals(rooms, charts, rules, impacts), impacts, physics, reviewAfter);
     }
 
     private SignoffDesk(
@@ -56,8 +59,10 @@ public final class SignoffDesk {
             Rooms rooms,
             Charts charts,
             Proposals proposals,
+            ImpactCalculation impacts,
             ChartPhysics physics,
             Period reviewAfter) {
+        this.impacts = impacts;
         this.physics = physics;
         this.steps = new Steps(database, charts);
         this.database = database;
@@ -78,7 +83,7 @@ public final class SignoffDesk {
 
     /** The same desk at the instants of another clock: for a history that is told afterwards. */
     public SignoffDesk at(Clock other) {
-        return new SignoffDesk(database.at(other), rooms, charts, proposals, physics, reviewAfter);
+        return new SignoffDesk(database.at(other), rooms, charts, proposals, impacts, physics, reviewAfter);
     }
 
     /**
@@ -127,6 +132,11 @@ public final class SignoffDesk {
     public Optional<Assessment> assessment(long id) {
         return database.read(tx -> changes.find(tx, id).map(change -> proposals.assess(tx, change)))
                 .map(assessed -> assessed.with(physics));
+    }
+
+    /** What it would do to a room, as it is equipped now, if its chart said the one instead of the other. */
+    public Impact impact(Room room, ChartContent before, ChartContent after) {
+        return impacts.of(room, before, after);
     }
 
     /** The impact alone. */

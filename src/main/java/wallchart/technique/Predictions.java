@@ -54,6 +54,20 @@ public final class Predictions {
         return fits ? within(situation) : Optional.empty();
     }
 
+    /**
+     * What the console makes of the row at that thickness, by the row's own rule and without adjustment: rules 2 to 8.
+     *
+     * @return empty where {@link #find} is
+     */
+    public Optional<ConsoleReach> findReach(Room room, Row row, PartThickness thickness) {
+        return find(room, row, thickness, Optional.empty())
+                .map(there -> new Console(room, row)
+                        .attempt(new ConsoleAttempt.Wish(
+                                new Working(there.kV(), there.mAs()),
+                                row.setting().focalSpot())))
+                .map(ConsoleReach::of);
+    }
+
     private Optional<Prediction> within(Situation situation) {
         var wanted = Working.of(situation.row(), effects.of(situation));
         return wanted.kV() > 0

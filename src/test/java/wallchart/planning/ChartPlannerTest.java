@@ -77,7 +77,8 @@ class ChartPlannerTest extends OnEveryDatabase {
     }
 
     private static RoomTransfer from(int version, Optional<String> bodyPart) {
-        return new RoomTransfer("r1", version, bodyPart, List.of(), Map.of(), Map.of(), Map.of());
+        return new RoomTransfer(
+                "r1", version, bodyPart, List.of(), RoomTransfer.Scope.ALL, Map.of(), Map.of(), Map.of());
     }
 
     private int changes() {
@@ -96,7 +97,7 @@ class ChartPlannerTest extends OnEveryDatabase {
         var opened = (Planned.Opened) planner.open(author, "r1", "Bands of 2 cm", REASON, plan(ROW));
         assertThat(opened.proposal()).isEqualTo(drawn.proposal());
         assertThat(opened.change().head().reason())
-                .isEqualTo(REASON + " " + drawn.proposal().statement());
+                .isEqualTo(REASON + ". " + drawn.proposal().statement());
         assertThat(desk.proposal(opened.change().id()).orElseThrow().after().rows())
                 .isEqualTo(
                         drawn.proposal().rows().stream().map(ProposedRow::row).toList());

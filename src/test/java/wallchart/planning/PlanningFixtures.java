@@ -61,7 +61,8 @@ final class PlanningFixtures {
     }
 
     static RoomTransfer everything(Room from) {
-        return new RoomTransfer(from.id(), 1, Optional.empty(), List.of(), Map.of(), Map.of(), Map.of());
+        return new RoomTransfer(
+                from.id(), 1, Optional.empty(), List.of(), RoomTransfer.Scope.ALL, Map.of(), Map.of(), Map.of());
     }
 
     static ChartProposal transferred(Room from, Room to, Row... rows) {
@@ -69,7 +70,7 @@ final class PlanningFixtures {
     }
 
     static ChartProposal transferred(Room from, Room to, RoomTransfer asked, ChartContent before, Row... rows) {
-        return new TransferCalculation(MODELS, RULES, from, to, asked).proposal(List.of(rows), List.of(), 1, before);
+        return new TransferCalculation(MODELS, RULES, from, to, asked, before).proposal(List.of(rows), List.of(), 1);
     }
 
     static ProposedRow only(ChartProposal proposal) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -51,6 +52,15 @@ class RoundTripTest {
                 / row.setting().targetExposureIndex().orElse(how.receptor().targetExposureIndex());
     }
 
+    /** By examination and reference thickness: a band may have lost an end on the way. */
+    private static Row original(DemoRoom from, Row returned) {
+        return Stream.of(rows(from))
+                .filter(row -> row.key().examination().equals(returned.key().examination()))
+                .filter(row -> row.referenceThickness().equals(returned.referenceThickness()))
+                .findFirst()
+                .orElseThrow();
+    }
+
     @ParameterizedTest
     @CsvSource({"r1, r2, AIR_KERMA", "r2, r1, AIR_KERMA", "r1, r3, CESIUM_IODIDE", "r3, r1, CESIUM_IODIDE"})
     void there_and_back_the_receptor_has_what_it_had_within_one_station(
@@ -64,7 +74,7 @@ class RoundTripTest {
         int compared = 0;
         for (var returned : back.rows()) {
             var key = returned.row().key();
-            var original = from.versions().get(1).content().findRow(key).orElseThrow();
+            var original = original(from, returned.row());
             var away1 = there.rows().stream()
                     .filter(row ->
                             row.row().key().equals(returned.origin().row().orElseThrow()))
@@ -93,7 +103,7 @@ class RoundTripTest {
                         .forEach(row -> named.add(
                                 row.origin().row().map(RowKey::toString).orElseThrow()));
                 proposal.leftOut().forEach(left -> named.add(left.row()));
-                assertThat(named)
+                assertThat(named.stream().distinct())
                         .containsExactlyInAnyOrderElementsOf(List.of(rows).stream()
                                 .map(row -> row.key().toString())
                                 .toList());
@@ -123,6 +133,7 @@ class RoundTripTest {
                 2,
                 Optional.empty(),
                 List.of(),
+                RoomTransfer.Scope.ALL,
                 Map.of(SupportKind.TABLE_BUCKY, SupportKind.MOBILE),
                 Map.of("g10-f110", "g6-parallel"),
                 Map.of("dr-table", "dr-large"));

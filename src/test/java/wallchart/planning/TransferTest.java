@@ -126,7 +126,14 @@ class TransferTest {
     void a_target_twice_as_high_needs_twice_the_mas_and_a_target_of_the_row_keeps_its_ratio() {
         var cassette = everything(ROOM);
         var toPlates = new RoomTransfer(
-                cassette.fromRoom(), 1, Optional.empty(), List.of(), Map.of(), Map.of(), Map.of("dr1", "cr1"));
+                cassette.fromRoom(),
+                1,
+                Optional.empty(),
+                List.of(),
+                RoomTransfer.Scope.ALL,
+                Map.of(),
+                Map.of(),
+                Map.of("dr1", "cr1"));
         var row = aRow().at(SupportKind.TABLETOP).withGrid("none").withReceptor("dr1", "18x24");
         var to = aTabletopRoom("r2", "110").room();
         var plates = PlanningFixtures.only(transferred(ROOM, to, toPlates, ChartContent.EMPTY, row.row()));
@@ -147,7 +154,8 @@ class TransferTest {
                 .withGrid("none")
                 .withReceptor("dr1", "18x24")
                 .row();
-        var asked = new RoomTransfer("r1", 1, Optional.empty(), List.of(), Map.of(), Map.of(), Map.of("dr1", "cr1"));
+        var asked = new RoomTransfer(
+                "r1", 1, Optional.empty(), List.of(), RoomTransfer.Scope.ALL, Map.of(), Map.of(), Map.of("dr1", "cr1"));
         var to = aTabletopRoom("r2", "110").room();
         var different = transferred(ROOM, to, asked, ChartContent.EMPTY, row);
         assertThat(String.join(" ", different.assumptions())).contains("Receptors of different kinds", "air kerma");
@@ -195,7 +203,15 @@ class TransferTest {
     void a_grid_is_met_by_the_nearest_ratio_in_focus_and_one_that_is_named_is_taken() {
         var proposed = only(aRow(), other());
         assertThat(proposed.row().setting().grid()).isEqualTo("g10");
-        var without = new RoomTransfer("r1", 1, Optional.empty(), List.of(), Map.of(), Map.of("g10", "none"), Map.of());
+        var without = new RoomTransfer(
+                "r1",
+                1,
+                Optional.empty(),
+                List.of(),
+                RoomTransfer.Scope.ALL,
+                Map.of(),
+                Map.of("g10", "none"),
+                Map.of());
         var bare = PlanningFixtures.only(transferred(ROOM, other(), without, ChartContent.EMPTY, aRow().row()));
         assertThat(bare.row().setting().grid()).isEqualTo("none");
         assertThat(factor(bare, "grid")).isLessThan(0.6);
@@ -218,6 +234,7 @@ class TransferTest {
                 1,
                 Optional.empty(),
                 List.of(),
+                RoomTransfer.Scope.ALL,
                 Map.of(SupportKind.TABLE_BUCKY, SupportKind.TABLETOP),
                 Map.of("g10", "none"),
                 Map.of());
@@ -267,6 +284,7 @@ class TransferTest {
                 1,
                 Optional.empty(),
                 List.of(),
+                RoomTransfer.Scope.ALL,
                 Map.of(SupportKind.TABLE_BUCKY, SupportKind.TABLETOP),
                 Map.of("g10", "none"),
                 Map.of());
@@ -294,14 +312,12 @@ class TransferTest {
     @Test
     void adjustments_are_taken_along_only_where_the_room_has_none() {
         var theirs = List.of(timesMAs("cast", "1.5"));
-        var calculation = new TransferCalculation(MODELS, RULES, ROOM, other(), everything(ROOM));
-        assertThat(calculation
-                        .proposal(List.of(aRow().row()), theirs, 1, ChartContent.EMPTY)
-                        .adjustments())
+        var calculation = new TransferCalculation(MODELS, RULES, ROOM, other(), everything(ROOM), ChartContent.EMPTY);
+        assertThat(calculation.proposal(List.of(aRow().row()), theirs, 1).adjustments())
                 .isEqualTo(theirs);
         var own = new ChartContent(List.of(), List.of(timesMAs("plaster", "2")));
-        var again = new TransferCalculation(MODELS, RULES, ROOM, other(), everything(ROOM));
-        var proposal = again.proposal(List.of(aRow().row()), theirs, 1, own);
+        var again = new TransferCalculation(MODELS, RULES, ROOM, other(), everything(ROOM), own);
+        var proposal = again.proposal(List.of(aRow().row()), theirs, 1);
         assertThat(proposal.adjustments()).isEmpty();
         assertThat(String.join(" ", proposal.assumptions())).contains("stay those of room r2");
     }

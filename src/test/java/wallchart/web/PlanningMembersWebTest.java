@@ -32,12 +32,13 @@ class PlanningMembersWebTest {
             "fromVersion",
             "bodyPart",
             "examinations",
+            "rows",
             "supports",
             "grids",
             "receptors");
 
     private static final List<String> MAY_BE_LEFT_OUT =
-            List.of("baseVersion", "bodyPart", "examinations", "supports", "grids", "receptors", "kVPerCm");
+            List.of("baseVersion", "bodyPart", "examinations", "rows", "supports", "grids", "receptors", "kVPerCm");
 
     /** JSON of every type, empty, well-formed and not what anybody means. */
     private static final List<String> VALUES = List.of(

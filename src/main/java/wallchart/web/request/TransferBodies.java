@@ -9,6 +9,8 @@ import java.util.Objects;
 import java.util.Optional;
 import wallchart.equipment.SupportKind;
 import wallchart.planning.RoomTransfer;
+import wallchart.planning.RoomTransfer.Scope;
+import wallchart.web.request.Parameters.Syntax;
 import wallchart.web.view.Json;
 
 /** What somebody sends who wants rows of another room brought to theirs. */
@@ -17,6 +19,9 @@ public final class TransferBodies {
     private static final int MOST_NAMED = 200;
     private static final int LONGEST_EXAMINATION = 120;
     private static final ObjectReader BODY = Json.readerFor(TransferBody.class);
+
+    private static final Syntax<Scope> ROWS = new Syntax<>(
+            "one of missing (rows that this room's chart lacks; so where it is left out), all", Scope::find);
 
     private TransferBodies() {}
 
@@ -28,6 +33,7 @@ public final class TransferBodies {
             Integer fromVersion,
             String bodyPart,
             List<String> examinations,
+            String rows,
             Map<String, String> supports,
             Map<String, String> grids,
             Map<String, String> receptors) {}
@@ -59,6 +65,7 @@ public final class TransferBodies {
         members.number("/fromVersion", body.fromVersion(), 1, PlanBodies.MOST_VERSIONS);
         var bodyPart = members.find("/bodyPart", body.bodyPart(), Syntaxes.BODY_PART);
         var examinations = examinations(members, body.examinations());
+        var scope = members.find("/rows", body.rows(), ROWS).orElse(Scope.MISSING);
         var supports = supports(members, names(members, "/supports", body.supports()));
         var grids = names(members, "/grids", body.grids());
         var receptors = names(members, "/receptors", body.receptors());
@@ -66,7 +73,14 @@ public final class TransferBodies {
         return new Transfer(
                 base,
                 new RoomTransfer(
-                        body.fromRoom(), body.fromVersion(), bodyPart, examinations, supports, grids, receptors));
+                        body.fromRoom(),
+                        body.fromVersion(),
+                        bodyPart,
+                        examinations,
+                        scope,
+                        supports,
+                        grids,
+                        receptors));
     }
 
     private static List<String> examinations(Members members, List<String> given) {

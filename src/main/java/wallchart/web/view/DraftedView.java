@@ -12,6 +12,7 @@ import wallchart.planning.Factor;
 import wallchart.planning.LeftOut;
 import wallchart.planning.Origin;
 import wallchart.planning.ProposedRow;
+import wallchart.planning.Replacement;
 
 /**
  * What the beam model proposes for a room's chart, each row with the factors that led to it.
@@ -25,7 +26,7 @@ public record DraftedView(
         String room,
         int baseVersion,
         List<DraftedRowView> rows,
-        List<LeftOut> leftOut,
+        List<LeftOutView> leftOut,
         List<String> withdrawn,
         List<AdjustmentView> adjustments,
         List<String> assumptions,
@@ -53,10 +54,49 @@ public record DraftedView(
         }
     }
 
+    /**
+     * A row of the room's own that gives way.
+     *
+     * @param mAs of an AEC row the back-up
+     * @param exposureShiftDb of receptor exposure by the 15 % rule; null where it is not known, as kermaChangePercent
+     * @param predictedShiftDb by the beam model; null where it does not reach
+     * @param needsPhysicist whether a limit of the site is passed
+     */
+    public record BeforeView(
+            String row,
+            BigDecimal kV,
+            BigDecimal mAs,
+            String thicknessMethod,
+            Double exposureShiftDb,
+            Double predictedShiftDb,
+            Double kermaChangePercent,
+            boolean needsPhysicist) {
+        static BeforeView of(Replacement replaced) {
+            var setting = replaced.before().setting();
+            var impact = replaced.impact();
+            return new BeforeView(
+                    replaced.before().key().toString(),
+                    setting.kV().kilovolts(),
+                    setting.control().mAs().milliampereSeconds(),
+                    setting.thicknessMethod().slug(),
+                    orNull(impact.exposureShiftDb()),
+                    orNull(impact.predictedShiftDb()),
+                    orNull(impact.kermaChangePercent()),
+                    impact.needsPhysicist());
+        }
+    }
+
     /** One factor on its mAs. */
     public record FactorView(String name, Double value, String text) {
         static FactorView of(Factor factor) {
             return new FactorView(factor.name(), factor.value(), factor.text());
+        }
+    }
+
+    /** What is not proposed, and why. */
+    public record LeftOutView(String row, String reason) {
+        static LeftOutView of(LeftOut left) {
+            return new LeftOutView(left.row(), left.reason());
         }
     }
 
@@ -66,6 +106,7 @@ public record DraftedView(
     /**
      * One row.
      *
+     * @param before the row that gives way to it; null where there is none, or it says the same
      * @param upperBound whether the kerma is that of the back-up of an AEC row
      * @param bandEndsDb receptor exposure at the lower and just under the upper end against the reference thickness; null where it is
      *     not predicted
@@ -75,6 +116,7 @@ public record DraftedView(
             String key,
             RowView row,
             OriginView from,
+            BeforeView before,
             List<FactorView> factors,
             ExactView exact,
             Double roundingDeviation,
@@ -89,13 +131,14 @@ public record DraftedView(
                     proposed.row().key().toString(),
                     RowView.of(proposed.row()),
                     OriginView.of(proposed.origin()),
+                    proposal.findReplacement(proposed).map(BeforeView::of).orElse(null),
                     proposed.factors().stream().map(FactorView::of).toList(),
                     new ExactView(proposed.exactKV(), proposed.exactMAs()),
                     hundredths(proposed.roundingDeviation()),
                     proposed.entranceMicroGy(),
                     proposed.row().setting().control() instanceof ExposureControl.Automatic,
                     ends(proposed.ends()),
-                    proposed.cautions());
+                    proposal.cautions(proposed));
         }
     }
 
@@ -106,7 +149,7 @@ public record DraftedView(
                 proposal.rows().stream()
                         .map(row -> DraftedRowView.of(proposal, row))
                         .toList(),
-                proposal.leftOut(),
+                proposal.leftOut().stream().map(LeftOutView::of).toList(),
                 proposal.withdrawn().stream().map(RowKey::toString).toList(),
                 proposal.adjustments().stream().map(AdjustmentView::of).toList(),
                 proposal.assumptions(),
