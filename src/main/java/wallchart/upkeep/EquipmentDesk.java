@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import wallchart.chart.ChartVersion;
 import wallchart.chart.Charts;
 import wallchart.equipment.Calibrations;
 import wallchart.equipment.Room;
@@ -15,9 +16,11 @@ import wallchart.store.Actor;
 import wallchart.technique.EquipmentEffects;
 import wallchart.technique.ExposureModel;
 import wallchart.technique.GridShift;
+import wallchart.technique.OutputWatch;
 import wallchart.upkeep.Drafting.Sound;
 import wallchart.upkeep.Drafting.Unsound;
 import wallchart.upkeep.EffectsReport.OfVersion;
+import wallchart.upkeep.EffectsReport.SinceSigning;
 import wallchart.upkeep.EquipmentOutcome.Entered;
 import wallchart.upkeep.EquipmentOutcome.Possible;
 import wallchart.upkeep.EquipmentOutcome.Stale;
@@ -125,9 +128,18 @@ public final class EquipmentDesk {
 
     private EffectsReport report(Room before, Room after, Instant at) {
         var answering = AnsweringVersions.at(charts, before.id(), at).stream()
-                .map(version -> new OfVersion(version.head(), effects.of(version.content(), before, after)))
+                .map(version -> ofVersion(version, before, after))
                 .toList();
         return new EffectsReport(effects.outputs(before, after), GridShift.between(before, after), answering);
+    }
+
+    private OfVersion ofVersion(ChartVersion version, Room before, Room after) {
+        var ofLast = effects.of(version.content(), before, after);
+        var signed = OutputWatch.atSigning(version, rooms.revisions(before.id()));
+        var then = signed.room();
+        var ofAll = then.equals(before) ? ofLast : effects.of(version.content(), then, after);
+        var sinceSigning = new SinceSigning(signed.number(), effects.outputs(then, after), ofAll);
+        return new OfVersion(version.head(), ofLast, sinceSigning);
     }
 
     private RoomRevision newest(String room) {

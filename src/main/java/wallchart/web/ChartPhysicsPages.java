@@ -3,6 +3,7 @@ package wallchart.web;
 import io.javalin.http.Context;
 import wallchart.chart.ChartVersion;
 import wallchart.equipment.RoomRevision;
+import wallchart.technique.OutputSinceSigning;
 import wallchart.web.problem.ProblemCode;
 import wallchart.web.problem.RequestRefused;
 import wallchart.web.request.ExaminationFilter;
@@ -29,7 +30,13 @@ final class ChartPhysicsPages {
         requireRows(filter, version);
         if (!Answers.isKnown(ctx, tag(version, equipment), ASK_AGAIN)) {
             var report = services.physics().check(equipment.room(), version.content(), filter);
-            Answers.json(ctx, ChartPhysicsView.of(version.head(), equipment, report));
+            var ofChart = services
+                    .physics()
+                    .since(version, equipment, services.rooms().revisions(room))
+                    .flatMap(OutputSinceSigning::finding)
+                    .stream()
+                    .toList();
+            Answers.json(ctx, ChartPhysicsView.of(version.head(), equipment, report, ofChart));
         }
     }
 
