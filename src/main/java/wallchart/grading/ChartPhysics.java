@@ -12,10 +12,12 @@ import java.util.function.Predicate;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartVersion;
 import wallchart.chart.ExaminationKey;
+import wallchart.chart.Finding;
 import wallchart.chart.Row;
 import wallchart.equipment.Room;
 import wallchart.equipment.RoomRevision;
 import wallchart.physics.BeamPhysics;
+import wallchart.technique.BandReach;
 import wallchart.technique.ExposureModel;
 import wallchart.technique.OutputSinceSigning;
 import wallchart.technique.OutputWatch;
@@ -34,6 +36,7 @@ public final class ChartPhysics {
 
     private final ExposureModel model;
     private final OutputWatch outputs;
+    private final BandReach reach;
     private final RowDoses doses;
     private final PhysicsLimits limits;
     private final String settingsDigest;
@@ -46,6 +49,7 @@ public final class ChartPhysics {
     public ChartPhysics(BeamPhysics physics, List<ReferenceLevel> levels, PhysicsLimits limits) {
         this.model = new ExposureModel(physics);
         this.outputs = new OutputWatch(model);
+        this.reach = new BandReach(model);
         this.limits = limits;
         this.doses = new RowDoses(model, levels);
         this.settingsDigest = digest(limits + " " + levels);
@@ -73,6 +77,11 @@ public final class ChartPhysics {
      */
     public Optional<OutputSinceSigning> since(ChartVersion version, RoomRevision now, List<RoomRevision> ofRoom) {
         return outputs.since(version, now, ofRoom);
+    }
+
+    /** A caution for each row that cannot be set at an end of its band. */
+    public List<Finding> unreachable(Room room, ChartContent content, Predicate<ExaminationKey> wanted) {
+        return reach.check(room, content, row -> wanted.test(row.key().examination()));
     }
 
     /** Everything about a whole chart in that room. */

@@ -32,6 +32,7 @@ public record Assessment(Proposal proposal, Room room, List<Finding> findings, I
         sinceSigning.ifPresent(all::add);
         all.addAll(physical.brought());
         findings.stream().filter(finding -> !finding.isBlocking()).forEach(all::add);
+        all.addAll(physics.unreachable(room, proposal.after(), examination -> true));
         all.addAll(physical.asBefore());
         return new Assessment(proposal, room, all, impact);
     }

@@ -1,7 +1,9 @@
 package wallchart.web;
 
 import io.javalin.http.Context;
+import java.util.ArrayList;
 import wallchart.chart.ChartVersion;
+import wallchart.chart.Finding;
 import wallchart.equipment.RoomRevision;
 import wallchart.technique.OutputSinceSigning;
 import wallchart.web.problem.ProblemCode;
@@ -30,12 +32,12 @@ final class ChartPhysicsPages {
         requireRows(filter, version);
         if (!Answers.isKnown(ctx, tag(version, equipment), ASK_AGAIN)) {
             var report = services.physics().check(equipment.room(), version.content(), filter);
-            var ofChart = services
-                    .physics()
+            var ofChart = new ArrayList<Finding>();
+            services.physics()
                     .since(version, equipment, services.rooms().revisions(room))
                     .flatMap(OutputSinceSigning::finding)
-                    .stream()
-                    .toList();
+                    .ifPresent(ofChart::add);
+            ofChart.addAll(services.physics().unreachable(equipment.room(), version.content(), filter));
             Answers.json(ctx, ChartPhysicsView.of(version.head(), equipment, report, ofChart));
         }
     }
