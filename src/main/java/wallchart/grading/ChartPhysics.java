@@ -7,13 +7,20 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import wallchart.chart.ChartContent;
+import wallchart.chart.ChartVersion;
 import wallchart.chart.ExaminationKey;
+import wallchart.chart.Finding;
 import wallchart.chart.Row;
 import wallchart.equipment.Room;
+import wallchart.equipment.RoomRevision;
 import wallchart.physics.BeamPhysics;
+import wallchart.technique.BandReach;
 import wallchart.technique.ExposureModel;
+import wallchart.technique.OutputSinceSigning;
+import wallchart.technique.OutputWatch;
 import wallchart.technique.ReferenceLevel;
 import wallchart.technique.RowDoses;
 
@@ -28,6 +35,8 @@ public final class ChartPhysics {
     private static final int DIGEST_BYTES = 12;
 
     private final ExposureModel model;
+    private final OutputWatch outputs;
+    private final BandReach reach;
     private final RowDoses doses;
     private final PhysicsLimits limits;
     private final String settingsDigest;
@@ -39,6 +48,8 @@ public final class ChartPhysics {
      */
     public ChartPhysics(BeamPhysics physics, List<ReferenceLevel> levels, PhysicsLimits limits) {
         this.model = new ExposureModel(physics);
+        this.outputs = new OutputWatch(model);
+        this.reach = new BandReach(model);
         this.limits = limits;
         this.doses = new RowDoses(model, levels);
         this.settingsDigest = digest(limits + " " + levels);
@@ -56,6 +67,21 @@ public final class ChartPhysics {
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java has SHA-256", impossible);
         }
+    }
+
+    /**
+     * What became of the tube's output since a version was signed; empty where the tube is still that of its signature.
+     *
+     * @param now a state of the room's equipment
+     * @param ofRoom all its states, oldest first
+     */
+    public Optional<OutputSinceSigning> since(ChartVersion version, RoomRevision now, List<RoomRevision> ofRoom) {
+        return outputs.since(version, now, ofRoom);
+    }
+
+    /** A caution for each row that cannot be set at an end of its band. */
+    public List<Finding> unreachable(Room room, ChartContent content, Predicate<ExaminationKey> wanted) {
+        return reach.check(room, content, row -> wanted.test(row.key().examination()));
     }
 
     /** Everything about a whole chart in that room. */

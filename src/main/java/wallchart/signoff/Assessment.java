@@ -23,14 +23,16 @@ public record Assessment(Proposal proposal, Room room, List<Finding> findings, I
     }
 
     /**
-     * The same with what beam physics says of the examinations that the change touches: after all that blocks comes what the change
-     * brings, then the rest, and last what stood there before.
+     * The same with what beam physics says of the examinations that the change touches: after all that blocks comes what became of
+     * the tube since the chart was signed, then what the change brings, the rest, and last what stood there before.
      */
-    Assessment with(ChartPhysics physics) {
+    Assessment with(ChartPhysics physics, Optional<Finding> sinceSigning) {
         var physical = physics.compare(room, proposal.before(), proposal.after());
         var all = new ArrayList<>(findings.stream().filter(Finding::isBlocking).toList());
+        sinceSigning.ifPresent(all::add);
         all.addAll(physical.brought());
         findings.stream().filter(finding -> !finding.isBlocking()).forEach(all::add);
+        all.addAll(physics.unreachable(room, proposal.after(), examination -> true));
         all.addAll(physical.asBefore());
         return new Assessment(proposal, room, all, impact);
     }

@@ -11,12 +11,14 @@ import wallchart.audit.RecordCheck;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartRules;
 import wallchart.chart.Charts;
+import wallchart.chart.Finding;
 import wallchart.chart.RowKey;
 import wallchart.equipment.Room;
 import wallchart.equipment.Rooms;
 import wallchart.grading.ChartPhysics;
 import wallchart.store.Actor;
 import wallchart.store.Database;
+import wallchart.technique.OutputSinceSigning;
 
 /**
  * Where changes are opened, edited, reviewed and signed. Safe for many threads. Each method is one transaction with its event and
@@ -131,7 +133,19 @@ public final class SignoffDesk {
     /** The same with findings and impact; beam physics is worked out when nothing waits for the transaction any more. */
     public Optional<Assessment> assessment(long id) {
         return database.read(tx -> changes.find(tx, id).map(change -> proposals.assess(tx, change)))
-                .map(assessed -> assessed.with(physics));
+                .map(assessed -> assessed.with(physics, outputSinceSigning(assessed.proposal())));
+    }
+
+    /** Whoever signs makes the tube as it is now the one to compare with: here they are told what they take over. */
+    private Optional<Finding> outputSinceSigning(Proposal proposal) {
+        var room = proposal.change().head().room();
+        var at = proposal.change() instanceof Change.Signed signed
+                ? signed.decision().at()
+                : database.clock().instant();
+        return charts.version(room, proposal.onVersion())
+                .flatMap(version -> rooms.revisionInForce(room, at)
+                        .flatMap(now -> physics.since(version, now, rooms.revisions(room))))
+                .flatMap(OutputSinceSigning::finding);
     }
 
     /** What it would do to a room, as it is equipped now, if its chart said the one instead of the other. */

@@ -32,8 +32,30 @@ public record EffectsReport(
     /** Fitted filtration before and after; absent where the tube is uncalibrated. */
     public record FittedFiltration(Optional<Filtration> before, Optional<Filtration> after) {}
 
-    /** What the change does to one version. */
-    public record OfVersion(VersionHead version, ChartEffects effects) {}
+    /**
+     * What the change does to one version.
+     *
+     * @param effects against the state before
+     * @param sinceSigning against the state for which the version was signed
+     */
+    public record OfVersion(VersionHead version, ChartEffects effects, SinceSigning sinceSigning) {}
+
+    /**
+     * What became of one version since it was signed: small steps add up.
+     *
+     * @param revision number of the state that was in force then
+     * @param outputs of the tube, at each tube voltage at which one of both was measured
+     */
+    public record SinceSigning(int revision, List<OutputShift> outputs, ChartEffects effects) {
+        public SinceSigning {
+            outputs = List.copyOf(outputs);
+        }
+
+        /** As {@link EffectsReport#largestOutput}. */
+        public Optional<OutputShift> largestOutput() {
+            return largest(outputs, effects.moved().stream());
+        }
+    }
 
     public EffectsReport {
         outputs = List.copyOf(outputs);
@@ -52,7 +74,11 @@ public record EffectsReport(
 
     /** Where the output after over before lies farthest from 1, measured or as a row uses it; empty where none is predicted. */
     public Optional<OutputShift> largestOutput() {
-        return Stream.concat(outputs.stream(), rows().flatMap(row -> row.output().stream()))
+        return largest(outputs, rows());
+    }
+
+    private static Optional<OutputShift> largest(List<OutputShift> outputs, Stream<RowEffect> rows) {
+        return Stream.concat(outputs.stream(), rows.flatMap(row -> row.output().stream()))
                 .reduce((one, other) -> size(other) > size(one) + NO_DIFFERENCE ? other : one);
     }
 

@@ -7,6 +7,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wallchart.chart.ChartVersion;
 import wallchart.chart.Charts;
 import wallchart.equipment.Calibrations;
 import wallchart.equipment.Room;
@@ -17,9 +18,11 @@ import wallchart.store.Actor;
 import wallchart.technique.EquipmentEffects;
 import wallchart.technique.ExposureModel;
 import wallchart.technique.GridShift;
+import wallchart.technique.OutputWatch;
 import wallchart.upkeep.Drafting.Sound;
 import wallchart.upkeep.Drafting.Unsound;
 import wallchart.upkeep.EffectsReport.OfVersion;
+import wallchart.upkeep.EffectsReport.SinceSigning;
 import wallchart.upkeep.EquipmentOutcome.Entered;
 import wallchart.upkeep.EquipmentOutcome.Possible;
 import wallchart.upkeep.EquipmentOutcome.Stale;
@@ -141,7 +144,7 @@ public final class EquipmentDesk {
 
     private EffectsReport report(Room before, Room after, List<String> confirmed, Instant at) {
         var answering = AnsweringVersions.at(charts, before.id(), at).stream()
-                .map(version -> new OfVersion(version.head(), effects.of(version.content(), before, after)))
+                .map(version -> ofVersion(version, before, after))
                 .toList();
         return new EffectsReport(
                 effects.outputs(before, after),
@@ -157,6 +160,15 @@ public final class EquipmentDesk {
                         confirmed.contains(question.code()) ? question.confirmedSentence() : question.sentence());
         return Stream.concat(step.stream(), calibrations.sentences(after.tube(), confirmed).stream())
                 .toList();
+    }
+
+    private OfVersion ofVersion(ChartVersion version, Room before, Room after) {
+        var ofLast = effects.of(version.content(), before, after);
+        var signed = OutputWatch.atSigning(version, rooms.revisions(before.id()));
+        var then = signed.room();
+        var ofAll = then.equals(before) ? ofLast : effects.of(version.content(), then, after);
+        var sinceSigning = new SinceSigning(signed.number(), effects.outputs(then, after), ofAll);
+        return new OfVersion(version.head(), ofLast, sinceSigning);
     }
 
     private RoomRevision newest(String room) {

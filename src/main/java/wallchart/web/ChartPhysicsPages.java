@@ -1,8 +1,11 @@
 package wallchart.web;
 
 import io.javalin.http.Context;
+import java.util.ArrayList;
 import wallchart.chart.ChartVersion;
+import wallchart.chart.Finding;
 import wallchart.equipment.RoomRevision;
+import wallchart.technique.OutputSinceSigning;
 import wallchart.web.problem.ProblemCode;
 import wallchart.web.problem.RequestRefused;
 import wallchart.web.request.ExaminationFilter;
@@ -29,7 +32,13 @@ final class ChartPhysicsPages {
         requireRows(filter, version);
         if (!Answers.isKnown(ctx, tag(version, equipment), ASK_AGAIN)) {
             var report = services.physics().check(equipment.room(), version.content(), filter);
-            Answers.json(ctx, ChartPhysicsView.of(version.head(), equipment, report));
+            var ofChart = new ArrayList<Finding>();
+            services.physics()
+                    .since(version, equipment, services.rooms().revisions(room))
+                    .flatMap(OutputSinceSigning::finding)
+                    .ifPresent(ofChart::add);
+            ofChart.addAll(services.physics().unreachable(equipment.room(), version.content(), filter));
+            Answers.json(ctx, ChartPhysicsView.of(version.head(), equipment, report, ofChart));
         }
     }
 

@@ -4,8 +4,10 @@ import io.javalin.http.Context;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import wallchart.chart.ChartVersion;
 import wallchart.chart.VersionHead;
 import wallchart.technique.Refusal;
@@ -60,7 +62,14 @@ final class RoomPages {
                 .answer(equipment.room(), chart, asked.query(), LocalDate.ofInstant(at, ZoneOffset.UTC))
                 .either(Function.identity(), RoomPages::refuse);
         var notNow = asked.at().flatMap(past -> notNow(id, chart.head()));
-        Answers.json(ctx, TechniqueView.of(technique, equipment, asked.at(), signed, notNow));
+        var moved = services.physics()
+                .since(chart, equipment, services.rooms().revisions(id))
+                .flatMap(output -> output.caution(technique.situation().row().key()));
+        Answers.json(ctx, TechniqueView.of(technique, equipment, asked.at(), signed, first(notNow, moved)));
+    }
+
+    private static List<String> first(Optional<String> notNow, Optional<String> moved) {
+        return Stream.concat(notNow.stream(), moved.stream()).toList();
     }
 
     /** Said where the answer comes from a version that was once in force, or will be. */

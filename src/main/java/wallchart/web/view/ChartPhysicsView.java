@@ -3,6 +3,8 @@ package wallchart.web.view;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import wallchart.chart.Finding;
 import wallchart.chart.Finding.Severity;
 import wallchart.chart.VersionHead;
 import wallchart.equipment.RoomRevision;
@@ -28,6 +30,7 @@ import wallchart.technique.DoseEstimate;
  * @param holdsFor what the predictions hold for, each a sentence
  * @param cautions how many there are
  * @param notes how many there are
+ * @param findings what concerns the chart as a whole
  */
 public record ChartPhysicsView(
         String room,
@@ -39,6 +42,7 @@ public record ChartPhysicsView(
         List<String> holdsFor,
         int cautions,
         int notes,
+        List<FindingView> findings,
         List<ExaminationView> examinations) {
 
     /** The site's limits. */
@@ -183,8 +187,11 @@ public record ChartPhysicsView(
         }
     }
 
-    public static ChartPhysicsView of(VersionHead head, RoomRevision equipment, PhysicsReport report) {
-        var findings = report.findings();
+    public static ChartPhysicsView of(
+            VersionHead head, RoomRevision equipment, PhysicsReport report, List<Finding> ofChart) {
+        var findings = Stream.concat(
+                        ofChart.stream(), report.findings().stream().map(PhysicsFinding::asFinding))
+                .toList();
         return new ChartPhysicsView(
                 head.room(),
                 head.number(),
@@ -195,6 +202,7 @@ public record ChartPhysicsView(
                 report.holds(),
                 count(findings, Severity.CAUTION),
                 count(findings, Severity.NOTE),
+                ofChart.stream().map(FindingView::of).toList(),
                 report.examinations().stream().map(ExaminationView::of).toList());
     }
 
@@ -203,7 +211,7 @@ public record ChartPhysicsView(
         return Double.valueOf(Decimals.significant(value, 2));
     }
 
-    private static int count(List<PhysicsFinding> findings, Severity severity) {
+    private static int count(List<Finding> findings, Severity severity) {
         return (int) findings.stream()
                 .filter(finding -> finding.severity() == severity)
                 .count();

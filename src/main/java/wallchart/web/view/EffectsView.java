@@ -13,6 +13,7 @@ import wallchart.technique.OutputShift;
 import wallchart.technique.RowEffect;
 import wallchart.upkeep.EffectsReport;
 import wallchart.upkeep.EffectsReport.OfVersion;
+import wallchart.upkeep.EffectsReport.SinceSigning;
 
 /**
  * What a change of a room's equipment does to its tube's output, its grids' factors and its charts.
@@ -77,8 +78,25 @@ public record EffectsView(
         return Math.round((ratio - 1) * 1000) / 10.0;
     }
 
+    /** What became of one version since it was signed. */
+    public record SinceSigningView(int comparedWith, int affectedRows, Double largestOutputRatio, List<RowView> moved) {
+        static SinceSigningView of(SinceSigning since) {
+            return new SinceSigningView(
+                    since.revision(),
+                    since.effects().affected().size(),
+                    since.largestOutput().map(OutputShift::ratio).orElse(null),
+                    since.effects().moved().stream().map(RowView::of).toList());
+        }
+    }
+
     /** One version of the chart, in force or scheduled. */
-    public record ChartView(int version, Instant inForceFrom, int rows, int affectedRows, List<RowView> moved) {
+    public record ChartView(
+            int version,
+            Instant inForceFrom,
+            int rows,
+            int affectedRows,
+            List<RowView> moved,
+            SinceSigningView sinceSigning) {
         static ChartView of(OfVersion chart) {
             var effects = chart.effects();
             return new ChartView(
@@ -86,7 +104,8 @@ public record EffectsView(
                     chart.version().inForceFrom(),
                     effects.rows(),
                     effects.affected().size(),
-                    effects.moved().stream().map(RowView::of).toList());
+                    effects.moved().stream().map(RowView::of).toList(),
+                    SinceSigningView.of(chart.sinceSigning()));
         }
     }
 

@@ -45,14 +45,10 @@ public record TechniqueView(
     /**
      * @param equipment what the room was equipped with
      * @param at the instant asked for, where one was
-     * @param notNow that this is not what the room answers now, where it is not
+     * @param first cautions that go before those of the technique: that this is not what the room answers now, that its tube moved
      */
     public static TechniqueView of(
-            Technique technique,
-            RoomRevision equipment,
-            Optional<Instant> at,
-            SignedParts signed,
-            Optional<String> notNow) {
+            Technique technique, RoomRevision equipment, Optional<Instant> at, SignedParts signed, List<String> first) {
         var used = technique.situation();
         return new TechniqueView(
                 used.room().id(),
@@ -65,12 +61,12 @@ public record TechniqueView(
                 technique.roundingDeviation(),
                 technique.steps().stream().map(StepView::of).toList(),
                 technique.dose().map(DoseView::of).orElse(null),
-                cautions(technique, notNow));
+                cautions(technique, first));
     }
 
-    private static List<String> cautions(Technique technique, Optional<String> notNow) {
+    private static List<String> cautions(Technique technique, List<String> first) {
         var noDose = technique.dose().isPresent() ? Stream.<String>empty() : Stream.of(NO_DOSE);
-        return Stream.of(notNow.stream(), noDose, technique.cautions().stream())
+        return Stream.of(first.stream(), noDose, technique.cautions().stream())
                 .flatMap(Function.identity())
                 .toList();
     }
