@@ -12,7 +12,7 @@ import wallchart.quantity.TubeVoltage;
  *
  * <p>The survey names no filtration: 3 mm Al is assumed, at which the model lies 29 % above it at 80 kV.
  */
-final class OutputSurvey {
+public final class OutputSurvey {
 
     /**
      * Where questions begin, over the survey's mean. Tubes differ from it by 25 to 30 % either way; 0.6 to 1.6 leaves room for twice
@@ -28,9 +28,9 @@ final class OutputSurvey {
 
     private OutputSurvey() {}
 
-    /** The survey's mean at 80 kV and one metre, in uGy/mAs. */
-    static double microGyPerMAs() {
-        return 0.008373 * Math.pow(AT.inKilovolts(), 1.983) * METRES_OF_40_INCHES * METRES_OF_40_INCHES;
+    /** The survey's mean at one metre, in uGy/mAs; published for 40 in, brought there by the inverse square. */
+    public static double microGyPerMAs(double kilovolts) {
+        return 0.008373 * Math.pow(kilovolts, 1.983) * METRES_OF_40_INCHES * METRES_OF_40_INCHES;
     }
 
     /**
@@ -41,7 +41,8 @@ final class OutputSurvey {
     static Optional<TubeQuestion> find(BeamPhysics physics, double anodeAngleDegrees, List<OutputPair.Ratio> ratios) {
         double modelled = physics.beam(AT, anodeAngleDegrees, ASSUMED).outputMicroGyPerMAs();
         double brought = median(ratios) * modelled;
-        double share = brought / microGyPerMAs();
+        double mean = microGyPerMAs(AT.inKilovolts());
+        double share = brought / mean;
         if (share >= LEAST && share <= MOST) {
             return Optional.empty();
         }
@@ -51,7 +52,7 @@ final class OutputSurvey {
                 words + " of the mean",
                 "the outputs, brought to " + ASSUMED + ", come to " + Decimals.significant(brought, 3) + " uGy/mAs at "
                         + AT + ", " + words + " of the mean of some 40 units ("
-                        + Decimals.significant(microGyPerMAs(), 3) + "); questioned outside " + LEAST + " to " + MOST,
+                        + Decimals.significant(mean, 3) + "); questioned outside " + LEAST + " to " + MOST,
                 "check the unit (1 mR is 8.76 uGy) and the distance (1 m from the focus), measure again"));
     }
 

@@ -5,19 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import wallchart.equipment.MeasuredOutput;
 import wallchart.equipment.Room;
+import wallchart.physics.OutputSurvey;
 
 /**
  * What a transfer says of the output of both tubes, and of where a tube that nobody measured is likely to be wrong.
  *
- * <p>Yardstick: the mean of some 40 radiographic units, 0.008373 kV^1.983 uGy/mAs at 40 in (a medical-physics survey, 2015; it states
- * no filtration). The model with 2.5 to 3.5 mm Al gives more than that at every tube voltage.
+ * <p>Yardstick: the mean of some 40 radiographic units ({@link OutputSurvey}; it states no filtration). The model with 2.5 to 3.5 mm Al gives more than that at every tube voltage.
  */
 final class OutputWords {
 
     private static final double YARDSTICK_KV = 80;
-    private static final double FORTY_INCHES_IN_METRES = 1.016;
-    private static final double SURVEY_AT_ONE_METRE =
-            0.008373 * Math.pow(YARDSTICK_KV, 1.983) * FORTY_INCHES_IN_METRES * FORTY_INCHES_IN_METRES;
+    private static final double SURVEY_AT_ONE_METRE = OutputSurvey.microGyPerMAs(YARDSTICK_KV);
 
     private final Models models;
     private final Room from;
