@@ -102,17 +102,28 @@ class DemoPhysicsTest {
                     .extracting(PhysicsFinding::kind)
                     .doesNotContain(Kind.DOUBTFUL_KERMA_LEVEL, Kind.DOUBTFUL_AREA_LEVEL);
         }
+        assertThat(questioned(1)).isNotEmpty().doesNotContain(false);
+    }
+
+    /** 13 of 22: beside the old and generous set a tenth of a level is one that some rows, as of the hip, lie little over. */
+    @Test
+    void ten_times_as_low_most_of_them_are() {
+        var questioned = questioned(-1);
+
+        assertThat(Collections.frequency(questioned, true) * 2).isGreaterThan(questioned.size());
+    }
+
+    /** Whether the level of each manual examination is questioned where its decimal point slips by so many places. */
+    private static List<Boolean> questioned(int places) {
         var levels = SettingsFile.read(Path.of("demo-data/site.yaml")).referenceLevels();
-        var slipped = levels.stream().map(DemoPhysicsTest::tenfold).toList();
+        var slipped = levels.stream().map(level -> slipped(level, places)).toList();
         var physics = new ChartPhysics(BeamPhysics.load(), slipped, PhysicsLimits.DEFAULTS);
-        for (var demo : DemoRoom.all()) {
-            var report = physics.check(demo.room(), demo.versions().get(1).content());
-            assertThat(report.examinations())
-                    .filteredOn(DemoPhysicsTest::isManualWithLevel)
-                    .isNotEmpty()
-                    .allSatisfy(examination -> assertThat(examination.find(Kind.DOUBTFUL_KERMA_LEVEL))
-                            .isPresent());
-        }
+        return DemoRoom.all().stream()
+                .map(demo -> physics.check(demo.room(), demo.versions().get(1).content()))
+                .flatMap(report -> report.examinations().stream())
+                .filter(DemoPhysicsTest::isManualWithLevel)
+                .map(examination -> examination.find(Kind.DOUBTFUL_KERMA_LEVEL).isPresent())
+                .toList();
     }
 
     private static boolean isManualWithLevel(ExaminationPhysics examination) {
@@ -121,13 +132,13 @@ class DemoPhysicsTest {
                 .anyMatch(dose -> !dose.upperBound() && dose.referenceLevel().isPresent());
     }
 
-    private static ReferenceLevel tenfold(ReferenceLevel level) {
+    private static ReferenceLevel slipped(ReferenceLevel level, int places) {
         return new ReferenceLevel(
                 level.bodyPart(),
                 level.projection(),
                 level.patientGroup(),
                 level.quantity(),
-                level.value().movePointRight(1),
+                level.value().movePointRight(places),
                 level.unit(),
                 level.year(),
                 level.source());

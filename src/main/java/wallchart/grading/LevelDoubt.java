@@ -11,14 +11,17 @@ import wallchart.grading.PhysicsFinding.Kind;
  * cm2 for cGy cm2, mGy cm2 for uGy m2.
  *
  * <p>A level is the 75th percentile over departments for patients of usual size. Too low: the row of usual size, nearest the middle of
- * what the examination covers, costs over five times as much, where no department stays unnoticed; rows for thick patients may well.
+ * what the examination covers, costs over five times as much, where no department stays unnoticed; rows for thick patients may well. Or over two
+ * and a half times, and even the row that costs least, for the thinnest patients, is over the level.
  * Too high: even the row that costs most, for the thickest patients, is under a fifth; a thin patient's row may well be, and beside the
  * sets of old a usual one too. An AEC row gives less than its upper bound, so under a fifth that says the more, and over the level
- * nothing. Both factors are the site's judgement of plausibility; common practice, no source.
+ * nothing. The factors are judgement of what is plausible; no source.
  */
 final class LevelDoubt {
 
     private static final double TOO_FAR = 5;
+
+    private static final double FAR = 2.5;
 
     private final double middleCm;
 
@@ -30,12 +33,16 @@ final class LevelDoubt {
     /** @param costs of all rows of the examination beside one level */
     Optional<PhysicsFinding> find(List<LevelCost> costs) {
         return usual(costs)
-                .filter(cost -> cost.share() > TOO_FAR)
+                .filter(cost -> cost.share() > TOO_FAR || cost.share() > FAR && areAllOver(costs))
                 .map(cost -> finding(cost, "the estimate of ", Figures.two(cost.share()) + " times"))
                 .or(() -> costs.stream()
                         .max(Comparator.comparingDouble(LevelCost::share))
                         .filter(cost -> cost.share() < 1 / TOO_FAR)
                         .map(cost -> finding(cost, most(cost, costs), "1/" + Figures.two(1 / cost.share()) + " of")));
+    }
+
+    private static boolean areAllOver(List<LevelCost> costs) {
+        return costs.stream().allMatch(cost -> cost.isUpperBound() || cost.isOver());
     }
 
     private Optional<LevelCost> usual(List<LevelCost> costs) {

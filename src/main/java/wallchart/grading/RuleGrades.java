@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import wallchart.chart.ThicknessMethod;
 import wallchart.equipment.Grid;
 import wallchart.grading.Grade.Rule;
-import wallchart.physics.ReceptorResponse;
 import wallchart.quantity.Decimals;
 
 /** Grades each rule of thumb that one row uses, where the row uses it. */
@@ -49,10 +48,7 @@ final class RuleGrades {
 
     private Grade grade(
             Rule rule, String about, double ratio, double tellable, double instead, String unit, String text) {
-        var margin = row.beam().response() == ReceptorResponse.CESIUM_IODIDE
-                ? ""
-                : "; by the air kerma that reaches this receptor, so less than " + Figures.two(tellable * 100)
-                        + " % cannot be told from none";
+        var margin = Tellable.words(row.beam().response(), tellable);
         return Grade.of(rule, about, ratio, tellable, instead, unit, text + margin);
     }
 

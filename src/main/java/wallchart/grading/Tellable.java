@@ -41,6 +41,14 @@ final class Tellable {
         return low ? BY_AIR_KERMA_AT_LOW_VOLTAGE : atOneVoltage(predicted);
     }
 
+    /** What a grade says of it; empty where the receptor itself is modelled. */
+    static String words(ReceptorResponse predicted, double tellable) {
+        return predicted == ReceptorResponse.CESIUM_IODIDE
+                ? ""
+                : "; by the air kerma that reaches this receptor, so less than " + Figures.two(tellable * 100)
+                        + " % cannot be told from none";
+    }
+
     /** Film lies between screens of gadolinium oxysulphide or the like. */
     private static double holdsFrom(ReceptorKind made) {
         return switch (made) {

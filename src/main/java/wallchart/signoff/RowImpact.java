@@ -16,7 +16,7 @@ import wallchart.chart.Row;
  * @param after the row as it would be; absent where it is withdrawn
  * @param fields fields that differ between the two, in file order; empty unless both are there
  * @param exposureShiftDb the largest shift of the receptor exposure either way by the 15 % rule, to hundredths of a dB; absent where it is not known
- * @param predictedShiftDb the same by the beam model; absent where it does not reach, and of AEC rows
+ * @param predictedShiftDb the same by the beam model; absent where it does not reach, of AEC rows and of what is mostly lung
  * @param kermaChangePercent the largest change of the entrance air kerma, upwards first, to tenths; absent where it is not known
  * @param needsPhysicist whether the change passes a limit here, or cannot be computed
  * @param remarks why something is not known, and what else to know, in words

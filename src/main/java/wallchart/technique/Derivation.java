@@ -93,7 +93,7 @@ final class Derivation {
                 + Decimals.plain(dose.forMAs().milliampereSeconds()) + " mAs, focus-skin "
                 + Words.number(dose.focusSkinCentimetres()) + " cm, backscatter "
                 + Words.number(dose.backscatterFactor())
-                + (dose.upperBound() ? "; upper bound at the AEC back-up" : "")
-                + "; kerma-area product " + DoseEstimate.FIELD;
+                + "; kerma-area product " + DoseEstimate.FIELD
+                + (dose.upperBound() ? "; upper bound at the AEC back-up" : "");
     }
 }

@@ -14,7 +14,7 @@ import wallchart.quantity.AirKerma;
  * @param mAs current-time product; of an AEC row, the back-up
  * @param receptorExposure exposure by the power law in front of the grid, in no unit: only the ratio of two says something
  * @param grid what lies between patient and receptor; empty where nothing does
- * @param behind what the beam model says reaches the receptor; absent where it does not reach
+ * @param behind what the beam model says reaches the receptor; absent where it does not reach, and of what is mostly lung
  * @param entrance entrance air kerma with backscatter; of an AEC row an upper bound; absent where the beam model does not reach
  */
 public record Prediction(

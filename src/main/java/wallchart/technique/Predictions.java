@@ -88,7 +88,8 @@ public final class Predictions {
     private Optional<Behind> findBehind(Situation situation, Working working) {
         var how = Arrangement.of(situation);
         double thickness = situation.thickness().inCentimetres();
-        return model.findObjection(how, working.kV(), thickness).isPresent()
+        boolean lung = MostlyLung.is(situation.row().key().examination());
+        return lung || model.findObjection(how, working.kV(), thickness).isPresent()
                 ? Optional.empty()
                 : Optional.of(new Behind(model, how, working.kV(), working.mAs(), thickness));
     }

@@ -75,6 +75,18 @@ class LevelDoubtTest {
                 .contains("is " + Math.round(usualOverLevel * 10) + " times the site's reference level");
     }
 
+    @Test
+    void a_level_that_even_the_thinnest_row_is_over_is_questioned_sooner() {
+        double thin =
+                dose(THIN).entrance().micrograys() / dose(USUAL).entrance().micrograys();
+
+        assertThat(thin * 2.6).isLessThan(1);
+        assertThat(doubt(2.6, THIN, USUAL, THICK)).isEmpty();
+        assertThat(thin * 4.5).isGreaterThan(1);
+        assertThat(doubt(4.5, THIN, USUAL, THICK)).isPresent();
+        assertThat(doubt(2.4, USUAL, THICK)).isEmpty();
+    }
+
     /** A thick patient's row over five times the level is what thick patients cost, a thin one's under a fifth what thin ones do. */
     @Test
     void the_ends_of_an_examination_alone_question_no_level() {

@@ -107,7 +107,7 @@ class MostlyLungRowsTest {
                 2020,
                 "invented for a test");
         var checked = new ChartPhysics(PHYSICS, List.of(level), PhysicsLimits.DEFAULTS)
-                .check(ROOM, chart(chest(18, 24)))
+                .check(ROOM, chart(chest(18, 24).withKV("75").withMAs("20")))
                 .examinations()
                 .get(0);
 

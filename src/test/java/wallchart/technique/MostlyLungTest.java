@@ -1,13 +1,18 @@
 package wallchart.technique;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static wallchart.chart.ChartFixtures.aRow;
+import static wallchart.equipment.EquipmentFixtures.aRoom;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wallchart.chart.BodyParts;
 import wallchart.chart.ExaminationKey;
+import wallchart.chart.RowBuilder;
 import wallchart.equipment.SupportKind;
+import wallchart.physics.BeamPhysics;
 
 /** Which examinations no slab of water stands for. */
 class MostlyLungTest {
@@ -44,6 +49,24 @@ class MostlyLungTest {
     })
     void spine_shoulder_trunk_and_limbs_are(String bodyPart, String projection) {
         assertThat(MostlyLung.findObjection(examination(bodyPart, projection))).isEmpty();
+    }
+
+    /** What two rows of a chest do to the receptor, too, is not held against each other behind water. */
+    @Test
+    void a_chest_row_is_predicted_at_the_skin_and_nowhere_behind() {
+        var chest = predicted(aRow().of("CHEST", "ap"));
+        var spine = predicted(aRow());
+
+        assertThat(chest.behind()).isEmpty();
+        assertThat(spine.behind()).isPresent();
+        assertThat(chest.entrance()).isEqualTo(spine.entrance());
+        assertThat(chest.findModelledDecibelsFrom(chest)).isEmpty();
+    }
+
+    private static Prediction predicted(RowBuilder row) {
+        return new Predictions(BeamPhysics.load())
+                .find(aRoom().room(), row.row(), row.row().referenceThickness(), Optional.empty())
+                .orElseThrow();
     }
 
     @Test
