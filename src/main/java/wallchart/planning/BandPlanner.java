@@ -167,7 +167,11 @@ final class BandPlanner {
                     reference,
                     Rows.with(setting, station.get(), setting.control(), plan.method()),
                     proven.row().positioning());
-            return console.fit(new Exact(row, origin, kV, factors(thickness, set), List.of()));
+            var factors = factors(thickness, set);
+            var tooFar = ProofDistance.findObjection(proven, thickness, factors);
+            return tooFar.isPresent()
+                    ? new Unfit(tooFar.get())
+                    : console.fit(new Exact(row, origin, kV, factors, ProofDistance.cautions(proven, thickness, set)));
         }
 
         private List<Factor> factors(double thickness, double kV) {

@@ -13,6 +13,7 @@ import wallchart.planning.LeftOut;
 import wallchart.planning.Origin;
 import wallchart.planning.ProposedRow;
 import wallchart.planning.Replacement;
+import wallchart.quantity.ExposureTime;
 
 /**
  * What the beam model proposes for a room's chart, each row with the factors that led to it.
@@ -107,6 +108,7 @@ public record DraftedView(
      * One row.
      *
      * @param before the row that gives way to it; null where there is none, or it says the same
+     * @param timeMs null where AEC ends the exposure
      * @param upperBound whether the kerma is that of the back-up of an AEC row
      * @param bandEndsDb receptor exposure at the lower and just under the upper end against the reference thickness; null where it is
      *     not predicted
@@ -120,6 +122,7 @@ public record DraftedView(
             List<FactorView> factors,
             ExactView exact,
             Double roundingDeviation,
+            BigDecimal timeMs,
             Double entranceAirKermaMicroGy,
             boolean upperBound,
             List<Double> bandEndsDb,
@@ -135,6 +138,7 @@ public record DraftedView(
                     proposed.factors().stream().map(FactorView::of).toList(),
                     new ExactView(proposed.exactKV(), proposed.exactMAs()),
                     hundredths(proposed.roundingDeviation()),
+                    proposed.time().map(ExposureTime::milliseconds).orElse(null),
                     proposed.entranceMicroGy(),
                     proposed.row().setting().control() instanceof ExposureControl.Automatic,
                     ends(proposed.ends()),
