@@ -130,7 +130,7 @@ final class BandPlanner {
             }
             var withdrawn = Overlaps.withdrawn(before, rows);
             var left = new LeftOutWords(leftOut, rows, Overlaps.after(before, rows, withdrawn));
-            var words = new PlanWords(model, how, proven, plan, version);
+            var words = new PlanWords(model, how, proven, plan, version, rows);
             return new ChartProposal(
                     room.id(),
                     version,
@@ -141,6 +141,7 @@ final class BandPlanner {
                     List.of(),
                     words.assumptions(),
                     words.statement(withdrawn, left),
+                    List.of(),
                     Optional.empty());
         }
 

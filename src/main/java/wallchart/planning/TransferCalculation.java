@@ -79,6 +79,7 @@ final class TransferCalculation {
                 taken,
                 words.assumptions(taken, adjustments),
                 words.statement(withdrawn, left),
+                List.of(),
                 Optional.empty());
     }
 

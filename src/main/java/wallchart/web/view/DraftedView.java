@@ -21,6 +21,7 @@ import wallchart.quantity.ExposureTime;
  * @param rows those too that stand in the chart just so
  * @param withdrawn keys of rows in their way
  * @param adjustments named adjustments that are taken along; none where they stay
+ * @param findings what beam physics says of the examinations with these rows
  * @param statement what stands beside the reason of a change
  */
 public record DraftedView(
@@ -31,6 +32,7 @@ public record DraftedView(
         List<String> withdrawn,
         List<AdjustmentView> adjustments,
         List<String> assumptions,
+        List<FindingView> findings,
         String statement) {
 
     /** The same beside the change that was opened with it. */
@@ -157,6 +159,7 @@ public record DraftedView(
                 proposal.withdrawn().stream().map(RowKey::toString).toList(),
                 proposal.adjustments().stream().map(AdjustmentView::of).toList(),
                 proposal.assumptions(),
+                proposal.findings().stream().map(FindingView::of).toList(),
                 proposal.statement());
     }
 
