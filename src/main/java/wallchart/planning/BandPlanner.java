@@ -130,7 +130,7 @@ final class BandPlanner {
             }
             var withdrawn = Overlaps.withdrawn(before, rows);
             var left = new LeftOutWords(leftOut, rows, Overlaps.after(before, rows, withdrawn));
-            var words = new PlanWords(model, how, proven, plan, version);
+            var words = new PlanWords(model, how, proven, plan, version, rows);
             return new ChartProposal(
                     room.id(),
                     version,
@@ -141,6 +141,7 @@ final class BandPlanner {
                     List.of(),
                     words.assumptions(),
                     words.statement(withdrawn, left),
+                    List.of(),
                     Optional.empty());
         }
 
@@ -167,7 +168,11 @@ final class BandPlanner {
                     reference,
                     Rows.with(setting, station.get(), setting.control(), plan.method()),
                     proven.row().positioning());
-            return console.fit(new Exact(row, origin, kV, factors(thickness, set), List.of()));
+            var factors = factors(thickness, set);
+            var tooFar = ProofDistance.findObjection(proven, thickness, factors);
+            return tooFar.isPresent()
+                    ? new Unfit(tooFar.get())
+                    : console.fit(new Exact(row, origin, kV, factors, ProofDistance.cautions(proven, thickness, set)));
         }
 
         private List<Factor> factors(double thickness, double kV) {

@@ -97,7 +97,9 @@ public final class ChartPlanner {
                     .distinct()
                     .map(id -> id + " revision " + rooms.revisions(id).size())
                     .toList();
-            return new Planned.Drawn(proposal.with(impact, " Equipment as of " + String.join(", ", equipment) + "."));
+            var findings = desk.findings(room, proposal.before(), proposal.after());
+            return new Planned.Drawn(
+                    proposal.with(impact, findings, " Equipment as of " + String.join(", ", equipment) + "."));
         }
         return planned;
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import wallchart.chart.Adjustment;
 import wallchart.chart.ChartContent;
+import wallchart.chart.Finding;
 import wallchart.chart.RowFields;
 import wallchart.chart.RowKey;
 import wallchart.signoff.Impact;
@@ -23,6 +24,7 @@ import wallchart.signoff.Preparation;
  * @param adjustments named adjustments that are taken along; none where the version's stay
  * @param assumptions what all of it rests on and what it leaves out, one sentence each, for those who sign
  * @param statement the same in brief, as it stands in the reason of the change
+ * @param findings what beam physics says of the examinations with these rows; none until it is compared
  * @param impact what it moves against the version; absent until it is compared
  */
 public record ChartProposal(
@@ -35,6 +37,7 @@ public record ChartProposal(
         List<Adjustment> adjustments,
         List<String> assumptions,
         String statement,
+        List<Finding> findings,
         Optional<Impact> impact) {
 
     /** What stands of the model's limits in the reason of a change; the assumptions say all of them. */
@@ -46,6 +49,7 @@ public record ChartProposal(
         withdrawn = List.copyOf(withdrawn);
         adjustments = List.copyOf(adjustments);
         assumptions = List.copyOf(assumptions);
+        findings = List.copyOf(findings);
     }
 
     /** What a proposed row is to the version. */
@@ -93,8 +97,8 @@ public record ChartProposal(
                 Overlaps.after(before, rows, withdrawn), adjustments.isEmpty() ? before.adjustments() : adjustments);
     }
 
-    /** The same with what it moves, and with one thing more that its change says. */
-    ChartProposal with(Impact compared, String more) {
+    /** The same with what it moves, what beam physics says, and one thing more that its change says. */
+    ChartProposal with(Impact compared, List<Finding> found, String more) {
         return new ChartProposal(
                 room,
                 baseVersion,
@@ -105,6 +109,7 @@ public record ChartProposal(
                 adjustments,
                 assumptions,
                 statement + more,
+                found,
                 Optional.of(compared));
     }
 

@@ -1,5 +1,6 @@
 package wallchart.planning;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,9 +17,13 @@ import wallchart.chart.RowKey;
 import wallchart.chart.RowSetting;
 import wallchart.equipment.Room;
 import wallchart.quantity.CurrentTimeProduct;
+import wallchart.quantity.Decimals;
+import wallchart.quantity.ExposureTime;
 import wallchart.quantity.PartThickness;
 import wallchart.quantity.TubeVoltage;
 import wallchart.technique.Arrangement;
+import wallchart.technique.ConsoleReach;
+import wallchart.technique.ConsoleSetting;
 import wallchart.technique.ExposureModel;
 import wallchart.technique.MostlyLung;
 import wallchart.technique.Predictions;
@@ -44,6 +49,9 @@ final class ConsoleFit {
 
     /** Fields that say whether there is an AEC with those chambers: without it no mAs of a back-up means anything. */
     private static final Set<String> AEC = Set.of("aecChambers");
+
+    /** Nobody holds still, or their breath, for certain much longer; common practice, no source. */
+    private static final BigDecimal LONG_MS = new BigDecimal("1000");
 
     private final Room room;
     private final ChartRules rules;
@@ -177,6 +185,7 @@ final class ConsoleFit {
         if (objection.isPresent()) {
             return new Unfit("not predicted: " + objection.get());
         }
+        var time = findTime(row);
         return new Fits(new ProposedRow(
                 row,
                 exact.origin(),
@@ -184,9 +193,30 @@ final class ConsoleFit {
                 exact.mAs(),
                 exact.factors(),
                 Figures.decibels(station.inMilliampereSeconds() / exact.mAs()),
+                time,
                 model.entrancePerMAs(how, kV, thickness) * station.inMilliampereSeconds(),
                 ends(how, row),
-                exact.cautions()));
+                Stream.concat(
+                                exact.cautions().stream(),
+                                time.filter(ConsoleFit::isLong).map(ConsoleFit::longTime).stream())
+                        .toList()));
+    }
+
+    private Optional<ExposureTime> findTime(Row row) {
+        return predictions
+                .findReach(room, row, row.referenceThickness())
+                .flatMap(ConsoleReach::set)
+                .filter(ConsoleSetting.Manual.class::isInstance)
+                .map(set -> ((ConsoleSetting.Manual) set).time());
+    }
+
+    private static boolean isLong(ExposureTime time) {
+        return time.milliseconds().compareTo(LONG_MS) > 0;
+    }
+
+    private static String longTime(ExposureTime time) {
+        return "takes " + time + ", over " + Decimals.plain(LONG_MS)
+                + " ms: patients move; consider more kV with less mAs, or the large focal spot";
     }
 
     private BandEnds ends(Arrangement how, Row row) {

@@ -2,26 +2,36 @@ package wallchart.planning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import wallchart.chart.RowKey;
 import wallchart.planning.BandPlanner.Proven;
+import wallchart.quantity.Decimals;
 import wallchart.technique.Arrangement;
 import wallchart.technique.ExposureModel;
 
 /** What a plan says of itself to those who sign it. */
 final class PlanWords {
 
+    /** What of a fall may stay inside a band: one R10 step of the mAs, a deviation index of 1 (IEC 62494-1:2008). */
+    private static final double STEP_DB = 1;
+
+    /** Nobody measures a patient more finely than half a centimetre. */
+    private static final double STEPS_PER_CM = 2;
+
     private final ExposureModel model;
     private final Arrangement how;
     private final Proven proven;
     private final BandPlan plan;
     private final int version;
+    private final List<ProposedRow> rows;
 
-    PlanWords(ExposureModel model, Arrangement how, Proven proven, BandPlan plan, int version) {
+    PlanWords(ExposureModel model, Arrangement how, Proven proven, BandPlan plan, int version, List<ProposedRow> rows) {
         this.model = model;
         this.how = how;
         this.proven = proven;
         this.plan = plan;
         this.version = version;
+        this.rows = rows;
     }
 
     List<String> assumptions() {
@@ -37,10 +47,33 @@ final class PlanWords {
         return sentences;
     }
 
+    /** How steeply at most, and the widest bands that keep it within a step; nothing where none is predicted. */
+    private String fall() {
+        var perCm = rows.stream().flatMapToDouble(PlanWords::fallPerCm).max();
+        if (perCm.isEmpty() || perCm.getAsDouble() <= 0) {
+            return "";
+        }
+        double widest = Math.floor(STEPS_PER_CM * STEP_DB / perCm.getAsDouble()) / STEPS_PER_CM;
+        return ", at most " + Decimals.significant(perCm.getAsDouble(), 2) + " dB for each cm: bands of "
+                + (widest > 0
+                        ? Figures.number(widest) + " cm keep it within 1 dB"
+                        : "half a cm would not keep it within 1 dB, plan flat-exposure");
+    }
+
+    private static DoubleStream fallPerCm(ProposedRow row) {
+        var ends = row.ends();
+        var band = row.row().key().band();
+        double width = band.to().inCentimetres() - band.from().inCentimetres();
+        return ends.lowerDb().isPresent() && ends.upperDb().isPresent()
+                ? DoubleStream.of((ends.lowerDb().getAsDouble() - ends.upperDb().getAsDouble()) / width)
+                : DoubleStream.empty();
+    }
+
     private String inside() {
         return switch (plan.kind()) {
             case FIXED_KV ->
-                "Inside a band the technique stays as it is: exposure falls towards its upper end, by the dB shown.";
+                "Inside a band the technique stays as it is: exposure falls towards its upper end, by the dB shown"
+                        + fall() + ".";
             case VARIABLE_KV ->
                 "Inside a band the tube voltage follows the thickness at the same rate and the mAs stays: what that"
                         + " leaves at its ends is shown in dB.";

@@ -1,7 +1,9 @@
 package wallchart.planning;
 
 import java.util.List;
+import java.util.Optional;
 import wallchart.chart.Row;
+import wallchart.quantity.ExposureTime;
 
 /**
  * A row that is proposed, with all that led to it.
@@ -12,6 +14,7 @@ import wallchart.chart.Row;
  * @param exactMAs mAs before it was brought to a station: the proven mAs times all factors; of an AEC row the back-up
  * @param factors in the order they apply
  * @param roundingDeviation dB by which the mAs station moves the receptor exposure
+ * @param time of the exposure at the reference thickness; absent for an AEC row
  * @param entranceMicroGy entrance air kerma with backscatter at the reference thickness; of an AEC row for the back-up, so an upper
  *     bound
  * @param ends how far the receptor exposure moves between the middle of the band and its ends
@@ -24,6 +27,7 @@ public record ProposedRow(
         double exactMAs,
         List<Factor> factors,
         double roundingDeviation,
+        Optional<ExposureTime> time,
         double entranceMicroGy,
         BandEnds ends,
         List<String> cautions) {

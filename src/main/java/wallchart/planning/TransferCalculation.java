@@ -79,6 +79,7 @@ final class TransferCalculation {
                 taken,
                 words.assumptions(taken, adjustments),
                 words.statement(withdrawn, left),
+                List.of(),
                 Optional.empty());
     }
 
@@ -122,7 +123,7 @@ final class TransferCalculation {
         }
         var factors = exchange.all(thickness);
         var origin = Origin.of(from.id(), Optional.of(row.key()), row, model.entrancePerMAs(there, kV, thickness));
-        var exact = new Exact(wanted, origin, kV, factors, LungCautions.of(wanted, exchange));
+        var exact = new Exact(wanted, origin, kV, factors, TransferCautions.of(wanted, exchange));
         var cut = BandCut.of(wanted.key().band(), part -> fit(exact, part));
         if (cut.fit() instanceof Fits fits) {
             rows.add(fits.proposed());

@@ -52,10 +52,7 @@ record TransferFactors(
                 new Factor("beam", own / outputBefore * outputAfter / behindTube, beamWords()),
                 new Factor("grid", behindTube / behindGrid, gridWords()),
                 new Factor("distance", behindGrid / there, distanceWords()),
-                new Factor(
-                        "target",
-                        (double) targetAfter / targetBefore,
-                        "target exposure index " + targetAfter + " over " + targetBefore),
+                new Factor("target", (double) targetAfter / targetBefore, targetWords()),
                 new Factor("voltage", there / signal(after, set, thickness), voltageWords()));
     }
 
@@ -105,11 +102,31 @@ record TransferFactors(
         return filtration + ", anode " + Decimals.plain(tube.anodeAngleDegrees()) + " degrees";
     }
 
+    boolean kindsDiffer() {
+        return before.receptor().kind() != after.receptor().kind();
+    }
+
+    private String targetWords() {
+        return "target exposure index from " + targetBefore + " to " + targetAfter
+                + (kindsDiffer() ? ", receptors of different kinds: prove it on a phantom" : "");
+    }
+
+    /** What the grids' own factors, which answers use, make of the exchange. */
+    double gridByOwnFactors() {
+        return factor(after) / factor(before);
+    }
+
+    /** What the model makes of it behind so many cm. */
+    double gridByModel(double thickness) {
+        var tube = withTube();
+        return signal(tube, kV, thickness) / signal(tube.with(after.grid()), kV, thickness);
+    }
+
     private String gridWords() {
         var words = name(after) + " for " + name(before) + ", modelled";
         return before.grid().equals(after.grid())
                 ? words
-                : words + " (the grids' own factors: x " + Figures.number(factor(after) / factor(before)) + ")";
+                : words + " (the grids' own factors: x " + Figures.number(gridByOwnFactors()) + ")";
     }
 
     private static String name(Arrangement how) {

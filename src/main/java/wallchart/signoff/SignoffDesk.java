@@ -153,6 +153,11 @@ public final class SignoffDesk {
         return impacts.of(room, before, after);
     }
 
+    /** What beam physics would say of it that it does not say now: jumps, slopes, reference levels. */
+    public List<Finding> findings(Room room, ChartContent before, ChartContent after) {
+        return physics.compare(room, before, after).brought();
+    }
+
     /** The impact alone. */
     public Optional<Impact> impact(long id) {
         return database.read(tx ->

@@ -13,6 +13,7 @@ import static wallchart.planning.PlanningFixtures.plan;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -117,6 +118,24 @@ class BandPlannerTest {
                 .rows();
         double growth = rows.get(1).exactMAs() / rows.get(0).exactMAs();
         assertThat(2 * Math.log(2) / Math.log(growth)).isCloseTo(3.5, within(0.05 * 3.5));
+    }
+
+    @Test
+    void a_fixed_kv_plan_says_how_steep_it_falls_and_which_bands_keep_it_within_1_db() {
+        var wide = drawn(plan(aRow(), bands(Kind.FIXED_KV, "18", "26", "4")));
+        var words = String.join(" ", wide.assumptions());
+        var widest = Pattern.compile("at most ([0-9.]+) dB for each cm: bands of ([0-9.]+) cm keep it within 1 dB")
+                .matcher(words);
+        assertThat(widest.find()).as(words).isTrue();
+        var kept = drawn(plan(aRow(), bands(Kind.FIXED_KV, "18", "26", widest.group(2))));
+        assertThat(kept.rows())
+                .allMatch(row -> row.ends().lowerDb().getAsDouble()
+                                - row.ends().upperDb().getAsDouble()
+                        <= 1);
+        assertThat(wide.rows())
+                .anyMatch(row -> row.ends().lowerDb().getAsDouble()
+                                - row.ends().upperDb().getAsDouble()
+                        > 1);
     }
 
     @Test

@@ -86,4 +86,20 @@ class DraftedReplacementsWebTest {
         assertThat(number(seen.path("rows[0].before.exposureShiftDb")))
                 .isCloseTo(10 * Math.log10(40 / mAs), within(0.01));
     }
+
+    @Test
+    void a_row_over_the_level_of_the_site_is_said_with_level_quantity_and_source() {
+        var body = new HashMap<String, Object>();
+        body.put("baseVersion", 2);
+        body.put("row", ChangeCalls.SPINE);
+        body.put("plan", "fixed-kv");
+        body.put("fromCm", 24);
+        body.put("toCm", 33);
+        body.put("bandWidthCm", 3);
+        preview("r1/plans", body)
+                .then()
+                .statusCode(200)
+                .body("findings.reason", hasItem(containsString("over the site's reference level of 10 mGy")))
+                .body("findings.reason", hasItem(containsString("entrance surface air kerma, with backscatter")));
+    }
 }

@@ -13,6 +13,7 @@ import wallchart.planning.LeftOut;
 import wallchart.planning.Origin;
 import wallchart.planning.ProposedRow;
 import wallchart.planning.Replacement;
+import wallchart.quantity.ExposureTime;
 
 /**
  * What the beam model proposes for a room's chart, each row with the factors that led to it.
@@ -20,6 +21,7 @@ import wallchart.planning.Replacement;
  * @param rows those too that stand in the chart just so
  * @param withdrawn keys of rows in their way
  * @param adjustments named adjustments that are taken along; none where they stay
+ * @param findings what beam physics says of the examinations with these rows
  * @param statement what stands beside the reason of a change
  */
 public record DraftedView(
@@ -30,6 +32,7 @@ public record DraftedView(
         List<String> withdrawn,
         List<AdjustmentView> adjustments,
         List<String> assumptions,
+        List<FindingView> findings,
         String statement) {
 
     /** The same beside the change that was opened with it. */
@@ -107,6 +110,7 @@ public record DraftedView(
      * One row.
      *
      * @param before the row that gives way to it; null where there is none, or it says the same
+     * @param timeMs null where AEC ends the exposure
      * @param upperBound whether the kerma is that of the back-up of an AEC row
      * @param bandEndsDb receptor exposure at the lower and just under the upper end against the reference thickness; null where it is
      *     not predicted
@@ -120,6 +124,7 @@ public record DraftedView(
             List<FactorView> factors,
             ExactView exact,
             Double roundingDeviation,
+            BigDecimal timeMs,
             Double entranceAirKermaMicroGy,
             boolean upperBound,
             List<Double> bandEndsDb,
@@ -135,6 +140,7 @@ public record DraftedView(
                     proposed.factors().stream().map(FactorView::of).toList(),
                     new ExactView(proposed.exactKV(), proposed.exactMAs()),
                     hundredths(proposed.roundingDeviation()),
+                    proposed.time().map(ExposureTime::milliseconds).orElse(null),
                     proposed.entranceMicroGy(),
                     proposed.row().setting().control() instanceof ExposureControl.Automatic,
                     ends(proposed.ends()),
@@ -153,6 +159,7 @@ public record DraftedView(
                 proposal.withdrawn().stream().map(RowKey::toString).toList(),
                 proposal.adjustments().stream().map(AdjustmentView::of).toList(),
                 proposal.assumptions(),
+                proposal.findings().stream().map(FindingView::of).toList(),
                 proposal.statement());
     }
 
