@@ -12,6 +12,7 @@ import wallchart.upkeep.EquipmentOutcome;
 public final class EquipmentFailures {
 
     private static final int SHOWN_DIGITS = 4;
+    private static final int MOST_IN_WORDS = 5;
 
     private EquipmentFailures() {}
 
@@ -62,10 +63,15 @@ public final class EquipmentFailures {
                 .map(point -> Decimals.plain(point.point().kV().kilovolts()))
                 .collect(Collectors.joining(", "));
         var sentences = Stream.concat(
-                questioned.points().stream().map(point -> point.point().sentence()), questioned.remarks().stream());
+                        questioned.points().stream().map(point -> point.point().sentence()),
+                        questioned.remarks().stream())
+                .toList();
+        int more = sentences.size() - MOST_IN_WORDS;
         return Problem.of(
                 QUESTIONED_MEASUREMENT,
-                sentences.collect(Collectors.joining("; ")) + ". To stand by it, send \"confirmedKV\": [" + kV + "]",
+                sentences.stream().limit(MOST_IN_WORDS).collect(Collectors.joining("; "))
+                        + (more > 0 ? "; and " + more + " more" : "") + ". To stand by it, send \"confirmedKV\": [" + kV
+                        + "]",
                 "errors",
                 errors);
     }
