@@ -172,6 +172,18 @@ class TransferTest {
         assertThat(proposal.rows().get(0).factors().get(0).text()).contains("beam model, uncalibrated");
     }
 
+    /** 3.1 mm Al at 80 kV is what some 3 mm Al give; the other room's paper says 2.5. */
+    @Test
+    void the_beams_are_named_as_their_half_value_layers_have_them_and_as_paper_has_them() {
+        var beam = only(aRow(), other()).factors().stream()
+                .filter(factor -> factor.name().equals("beam"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(beam.text())
+                .containsPattern(
+                        "over that of 2\\.[89][0-9]? mm Al fitted to the measured half-value layer \\(2\\.5 mm Al on paper\\)");
+    }
+
     @Test
     void a_grid_is_met_by_the_nearest_ratio_in_focus_and_one_that_is_named_is_taken() {
         var proposed = only(aRow(), other());
