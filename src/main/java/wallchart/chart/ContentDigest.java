@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import wallchart.store.CanonicalJson;
+import wallchart.store.PlainText;
 
 /**
  * The digest that a version's signature stands for: SHA-256 over the canonical JSON (RFC 8785) of room, number, rows and
@@ -51,7 +52,7 @@ final class ContentDigest {
     }
 
     private static String written(Map<String, String> fields) {
-        fields.forEach((name, text) -> Texts.problem(text, Integer.MAX_VALUE).ifPresent(problem -> {
+        fields.forEach((name, text) -> PlainText.unencodable(text).ifPresent(problem -> {
             throw new IllegalArgumentException(name + " " + problem);
         }));
         var filled = new TreeMap<>(fields);

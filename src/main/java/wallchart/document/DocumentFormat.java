@@ -86,7 +86,16 @@ final class DocumentFormat {
                 return parser.hasToken(JsonToken.START_ARRAY) ? "a list" : "a mapping";
             }
             var text = parser.getText();
-            return "\"" + (text.length() > LONGEST_SHOWN ? text.substring(0, LONGEST_SHOWN) + "…" : text) + "\"";
+            return "\"" + printable(text.length() > LONGEST_SHOWN ? text.substring(0, LONGEST_SHOWN) + "…" : text)
+                    + "\"";
+        }
+
+        /** With a question mark for what no answer and no log should repeat. */
+        private static String printable(String text) {
+            return text.codePoints()
+                    .map(c -> Character.isISOControl(c) || isHalf(c) ? '?' : c)
+                    .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                    .toString();
         }
     }
 
@@ -105,7 +114,15 @@ final class DocumentFormat {
         if (!parser.hasToken(JsonToken.VALUE_STRING)) {
             throw new UnreadableValue(parser, expected);
         }
+        if (parser.getText().codePoints().anyMatch(DocumentFormat::isHalf)) {
+            throw new UnreadableValue(parser, "which holds half a character: type it anew");
+        }
         return parser.getText();
+    }
+
+    /** No file, database or digest keeps it. */
+    private static boolean isHalf(int codePoint) {
+        return Character.getType(codePoint) == Character.SURROGATE;
     }
 
     private static final class Text extends StdScalarDeserializer<String> {

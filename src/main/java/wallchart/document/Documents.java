@@ -79,7 +79,7 @@ public final class Documents {
         try (var parser = format.createParser(text)) {
             return parse(format, parser, shape);
         } catch (IOException unreadable) {
-            return unreadable("", "cannot be read: write it as in the example");
+            return unreadable("", "cannot be read: check the whole of it");
         }
     }
 
@@ -107,7 +107,9 @@ public final class Documents {
             return unreadable(pointer(value), value.getOriginalMessage());
         }
         if (refused instanceof MismatchedInputException mismatched) {
-            return unreadable(pointer(mismatched), "is of another type than expected here: write it as in the example");
+            return unreadable(
+                    pointer(mismatched),
+                    "is of another type than expected here: where one value is expected, write no list and no members, and the reverse");
         }
         return malformed(parser, refused);
     }
@@ -122,7 +124,9 @@ public final class Documents {
         return unreadable(
                 "",
                 "cannot be read" + (at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr())
-                        + ": check indentation, colons and quotation marks there");
+                        + (parser.getCodec() == DocumentFormat.JSON
+                                ? ": check commas, brackets and quotation marks there"
+                                : ": check indentation, colons and quotation marks there"));
     }
 
     private static <T> DocumentReading<T> unreadable(String field, String message) {

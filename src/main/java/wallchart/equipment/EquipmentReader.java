@@ -22,8 +22,19 @@ public final class EquipmentReader {
 
     private EquipmentReader() {}
 
+    /** What somebody enters now. */
     public static EquipmentReading read(EquipmentDocument document) {
         var problems = new ReadingProblems();
+        EquipmentTexts.check(document, problems);
+        return read(document, problems);
+    }
+
+    /** What was entered before, under the rules of its day. */
+    static EquipmentReading readStored(EquipmentDocument document) {
+        return read(document, new ReadingProblems());
+    }
+
+    private static EquipmentReading read(EquipmentDocument document, ReadingProblems problems) {
         var id = problems.required("/room", document.room(), room -> Slugs.require("room", room));
         var name = problems.required("/name", document.name(), text -> text);
         var generator = new GeneratorReader(problems).read(document.generator());

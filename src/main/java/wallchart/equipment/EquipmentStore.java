@@ -97,7 +97,7 @@ final class EquipmentStore {
 
     private RoomRevision revision(ResultSet rows, StatementContext context) throws SQLException {
         int number = rows.getInt("revision");
-        var reading = EquipmentReader.read(EquipmentEncoding.document(sound(rows)));
+        var reading = EquipmentReader.readStored(EquipmentEncoding.document(sound(rows)));
         if (reading instanceof EquipmentReading.Accepted accepted) {
             return new RoomRevision(
                     number,

@@ -13,6 +13,8 @@ import java.util.function.Supplier;
  */
 final class ReadingProblems {
 
+    private static final int LONGEST_MESSAGE = 400;
+
     private final List<EquipmentReading.Problem> found = new ArrayList<>();
 
     List<EquipmentReading.Problem> found() {
@@ -20,7 +22,15 @@ final class ReadingProblems {
     }
 
     void add(String field, String message) {
-        found.add(new EquipmentReading.Problem(field, message));
+        found.add(new EquipmentReading.Problem(field, shortened(message)));
+    }
+
+    /** Messages repeat what was written; a whole page of it helps nobody. */
+    private static String shortened(String message) {
+        return message.length() <= LONGEST_MESSAGE
+                ? message
+                : message.substring(0, LONGEST_MESSAGE / 2) + " … "
+                        + message.substring(message.length() - LONGEST_MESSAGE / 2);
     }
 
     int count() {

@@ -1,5 +1,7 @@
 package wallchart.people;
 
+import wallchart.store.PlainText;
+
 /** Texts that go into the record as people wrote them. */
 final class Lines {
 
@@ -7,13 +9,6 @@ final class Lines {
 
     /** Whether it is one line of at most so many characters that can be written anywhere, and not blank. */
     static boolean isLine(String text, int longest) {
-        return !text.isBlank()
-                && text.length() <= longest
-                && text.codePoints().noneMatch(c -> Character.isISOControl(c) || isHalf(c));
-    }
-
-    /** Half of a character: no database and no ledger keeps it. */
-    private static boolean isHalf(int codePoint) {
-        return Character.getType(codePoint) == Character.SURROGATE;
+        return !text.isBlank() && PlainText.problem(text, longest).isEmpty();
     }
 }

@@ -1,5 +1,7 @@
 package wallchart.store;
 
+import java.nio.CharBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -10,9 +12,24 @@ public final class Sha256 {
 
     private Sha256() {}
 
-    /** The digest of a text in UTF-8. */
+    /**
+     * The digest of a text in UTF-8.
+     *
+     * @throws IllegalArgumentException for a text that UTF-8 cannot write, which would share its digest with others
+     */
     public static String hex(String text) {
-        return hex(text.getBytes(StandardCharsets.UTF_8));
+        return hex(bytes(text));
+    }
+
+    private static byte[] bytes(String text) {
+        try {
+            var encoded = StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text));
+            var bytes = new byte[encoded.remaining()];
+            encoded.get(bytes);
+            return bytes;
+        } catch (CharacterCodingException half) {
+            throw new IllegalArgumentException("the text holds half a character and has no digest", half);
+        }
     }
 
     /** The digest of bytes. */

@@ -13,9 +13,12 @@ final class IfMatch {
     /** Ends the request unless it names that tag, telling the tag; {@code *} names nothing that anybody saw. */
     static void require(Context ctx, String tag) {
         var header = ctx.header("If-Match");
-        if (header == null || header.strip().equals("*")) {
-            throw new RequestRefused(
-                    ProblemCode.PRECONDITION_REQUIRED, "If-Match is missing: send the ETag of what you saw");
+        if (header == null) {
+            throw missing("If-Match is missing: send the ETag of what you saw");
+        }
+        if (header.strip().equals("*")) {
+            throw missing(
+                    "If-Match * is not accepted, since it names nothing that anybody saw: send the ETag of what you saw");
         }
         for (var one : header.split(",")) {
             if (one.strip().equals("\"" + tag + "\"")) {
@@ -26,5 +29,9 @@ final class IfMatch {
                         ProblemCode.PRECONDITION_FAILED,
                         "it was changed since you saw it: look at it again, then decide")
                 .withHeader("ETag", "\"" + tag + "\""));
+    }
+
+    private static RequestRefused missing(String detail) {
+        return new RequestRefused(ProblemCode.PRECONDITION_REQUIRED, detail);
     }
 }

@@ -10,6 +10,8 @@ import wallchart.upkeep.EquipmentOutcome;
 /** As {@link Failures}, of what a physicist enters. */
 public final class EquipmentFailures {
 
+    private static final int MOST_IN_WORDS = 5;
+
     private EquipmentFailures() {}
 
     /**
@@ -60,10 +62,15 @@ public final class EquipmentFailures {
                 .map(asked -> "\"" + asked.question().code() + "\"")
                 .collect(Collectors.joining(", "));
         var sentences = Stream.concat(
-                questioned.questions().stream().map(asked -> asked.question().sentence()), questioned.notes().stream());
+                        questioned.questions().stream().map(asked -> asked.question().sentence()),
+                        questioned.notes().stream())
+                .toList();
+        int more = sentences.size() - MOST_IN_WORDS;
         return Problem.of(
                 QUESTIONED_MEASUREMENT,
-                sentences.collect(Collectors.joining("; ")) + ". To stand by it, send \"confirmed\": [" + codes + "]",
+                sentences.stream().limit(MOST_IN_WORDS).collect(Collectors.joining("; "))
+                        + (more > 0 ? "; and " + more + " more" : "") + ". To stand by it, send \"confirmed\": [" + codes
+                        + "]",
                 "errors",
                 errors);
     }

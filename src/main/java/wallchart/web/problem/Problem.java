@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * Why a request has no other answer, as RFC 9457 writes it.
@@ -14,6 +15,11 @@ import java.util.Map;
  * @param headers response headers this kind needs, such as {@code Allow}
  */
 public record Problem(ProblemCode code, String detail, Map<String, Object> members, Map<String, String> headers) {
+
+    private static final int MOST_ERRORS = 50;
+    private static final int MOST_IN_WORDS = 5;
+    private static final int LONGEST_POINTER = 200;
+    private static final int LONGEST_DETAIL = 600;
 
     /** The media type of every problem. */
     public static final String MEDIA_TYPE = "application/problem+json";
@@ -32,6 +38,25 @@ public record Problem(ProblemCode code, String detail, Map<String, Object> membe
         public FieldError(String parameter, String pointer, String value, String detail) {
             this(parameter, pointer, value, detail, null);
         }
+
+        FieldError shortened() {
+            return new FieldError(
+                    parameter, shortened(pointer, LONGEST_POINTER), value, shortened(detail, LONGEST_DETAIL), confirm);
+        }
+
+        /** The ends of what is too long, with a question mark for half a character, which no answer can hold. */
+        private static String shortened(String text, int most) {
+            if (text == null) {
+                return null;
+            }
+            var kept = text.length() <= most
+                    ? text
+                    : text.substring(0, most / 2) + "…" + text.substring(text.length() - most / 2);
+            return kept.codePoints()
+                    .map(c -> Character.getType(c) == Character.SURROGATE ? '?' : c)
+                    .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                    .toString();
+        }
     }
 
     public static Problem of(ProblemCode code, String detail) {
@@ -43,10 +68,17 @@ public record Problem(ProblemCode code, String detail, Map<String, Object> membe
         return new Problem(code, detail, Map.of(member, value), Map.of());
     }
 
-    /** A request whose fields are wrong; the detail lists them. */
+    /** A request whose fields are wrong; the detail names the first. An answer is no larger than somebody reads. */
     public static Problem wrongFields(ProblemCode code, List<FieldError> errors) {
-        var detail = String.join("; ", errors.stream().map(Problem::inWords).toList());
-        return of(code, detail, "errors", errors);
+        var shown =
+                errors.stream().limit(MOST_ERRORS).map(FieldError::shortened).toList();
+        var named = shown.stream().limit(MOST_IN_WORDS).map(Problem::inWords).collect(Collectors.joining("; "));
+        int unnamed = errors.size() - MOST_IN_WORDS;
+        var detail = named + (unnamed > 0 ? "; and " + unnamed + " more" : "");
+        int left = errors.size() - shown.size();
+        return left > 0
+                ? new Problem(code, detail, Map.of("errors", shown, "errorsLeftOut", left), Map.of())
+                : of(code, detail, "errors", shown);
     }
 
     public Problem withHeader(String name, String value) {

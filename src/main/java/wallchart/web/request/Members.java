@@ -3,6 +3,7 @@ package wallchart.web.request;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wallchart.store.PlainText;
 import wallchart.web.problem.Problem;
 import wallchart.web.problem.Problem.FieldError;
 import wallchart.web.problem.ProblemCode;
@@ -21,17 +22,13 @@ final class Members {
         return this;
     }
 
-    /** A text that will be kept and printed: none of its characters is half a one, or one that controls a device. */
+    /** A text that will be kept and printed: a reader sees all of it. */
     Members plainText(String pointer, String text, int longest) {
         text(pointer, text, longest);
-        if (text != null && text.codePoints().anyMatch(Members::isUnwritable)) {
-            wrong(pointer, "holds a control character or half a character: type it anew in plain words");
+        if (text != null) {
+            PlainText.problem(text, Integer.MAX_VALUE).ifPresent(problem -> wrong(pointer, problem));
         }
         return this;
-    }
-
-    private static boolean isUnwritable(int codePoint) {
-        return Character.isISOControl(codePoint) || Character.getType(codePoint) == Character.SURROGATE;
     }
 
     Members number(String pointer, Integer number, int least, int most) {

@@ -25,7 +25,7 @@ public record ReviewBody(String from, String to, String room, String actor, Stri
         var members = new Members();
         members.text("/from", body.from(), LONGEST_INSTANT)
                 .text("/to", body.to(), LONGEST_INSTANT)
-                .text("/findings", body.findings(), LONGEST_FINDINGS)
+                .plainText("/findings", body.findings(), LONGEST_FINDINGS)
                 .refuseMistakes();
         var from = members.find("/from", body.from(), Syntaxes.INSTANT);
         var to = members.find("/to", body.to(), Syntaxes.INSTANT);
