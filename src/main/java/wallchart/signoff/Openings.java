@@ -23,6 +23,9 @@ final class Openings {
     /** Somewhat under what an event's column keeps, which also holds state, revision and digests. */
     private static final int LONGEST_DETAILS = 950_000;
 
+    /** Of the newest drafts of the room. */
+    private static final int MOST_COMPARED = 200;
+
     private final Rooms rooms;
     private final Charts charts;
     private final Steps steps;
@@ -60,10 +63,25 @@ final class Openings {
                 return Outcome.unreadable(prepared.problems());
             }
             var head = head(tx, room, title, reason, baseVersion, ChangeKind.ORDINARY, Optional.empty());
-            return prepared.edits().equals(Edits.NONE)
-                    ? nothingDiffers(baseVersion)
-                    : add(tx, head, prepared.edits(), before);
+            if (prepared.edits().equals(Edits.NONE)) {
+                return nothingDiffers(baseVersion);
+            }
+            return findSame(tx, head, prepared.edits())
+                    .<Outcome>map(Outcome::alreadyDrafted)
+                    .orElseGet(() -> add(tx, head, prepared.edits(), before));
         });
+    }
+
+    /** Whoever sends the same twice, for want of an answer, gets one change. */
+    private Optional<Change> findSame(Tx tx, ChangeHead head, Edits wanted) {
+        var drafting = new ChangeFilter(
+                Optional.of(ChangeState.DRAFTING), Optional.of(head.room()), Optional.empty(), MOST_COMPARED);
+        return changes.list(tx, drafting).stream()
+                .filter(other -> other.head().author().equals(head.author()))
+                .filter(other -> other.head().title().equals(head.title())
+                        && other.head().baseVersion() == head.baseVersion())
+                .filter(other -> edits.list(tx, other.id()).equals(wanted))
+                .findFirst();
     }
 
     private ChartContent content(Tx tx, String room, int version) {

@@ -76,6 +76,13 @@ public sealed interface Outcome {
                 "change " + change.id() + " is " + change.state().slug() + ": it cannot be " + step + " from there");
     }
 
+    static Refused alreadyDrafted(Change same) {
+        return refused(
+                Kind.WRONG_STATE,
+                "change " + same.id() + " of yours, \"" + same.head().title()
+                        + "\", proposes exactly this already: go on with it, withdraw it, or choose another title");
+    }
+
     static Refused wholeRevert(Change change) {
         return refused(
                 Kind.WRONG_STATE,

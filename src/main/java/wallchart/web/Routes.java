@@ -25,9 +25,11 @@ final class Routes {
     private static final String ROW = "/{bodyPart}/{projection}/{patientGroup}/{support}/{band}";
 
     private final RoutesConfig routes;
+    private final CostlyTurns costly;
 
     private Routes(RoutesConfig routes) {
         this.routes = routes;
+        this.costly = new CostlyTurns();
     }
 
     static void declare(RoutesConfig routes, Pages pages) {
@@ -72,7 +74,7 @@ final class Routes {
         get("/api/v1/charts/{room}/versions", pages.charts()::versions, PEOPLE);
         get("/api/v1/charts/{room}/versions/{number}", pages.charts()::version, PEOPLE);
         get("/api/v1/charts/{room}/versions/{number}/rows", pages.charts()::rows, PEOPLE);
-        get("/api/v1/charts/{room}/versions/{number}/physics", pages.chartPhysics()::physics, PEOPLE);
+        get("/api/v1/charts/{room}/versions/{number}/physics", costly.of(pages.chartPhysics()::physics), PEOPLE);
         get("/api/v1/charts/{room}/compare", pages.charts()::compare, PEOPLE);
 
         declareEquipment(pages);
@@ -89,22 +91,22 @@ final class Routes {
         get(EQUIPMENT + "/calibration", pages.equipment()::calibration, PEOPLE);
         get(EQUIPMENT + "/revisions", pages.equipment()::revisions, PEOPLE);
         get(EQUIPMENT + "/revisions/{number}", pages.equipment()::revision, PEOPLE);
-        get(EQUIPMENT + "/revisions/{number}/effects", pages.equipment()::effects, PEOPLE);
+        get(EQUIPMENT + "/revisions/{number}/effects", costly.of(pages.equipment()::effects), PEOPLE);
 
         routes.put(EQUIPMENT, pages.equipmentEntries()::putWhole, PHYSICIST);
         routes.put(EQUIPMENT + "/tube/output", pages.equipmentEntries()::putOutput, PHYSICIST);
         routes.put(EQUIPMENT + "/grids/{grid}", pages.equipmentEntries()::putGrid, PHYSICIST);
-        routes.post(EQUIPMENT + "/effects", pages.equipmentEntries()::tryWhole, REVIEWERS);
-        routes.post(EQUIPMENT + "/tube/output/effects", pages.equipmentEntries()::tryOutput, REVIEWERS);
+        routes.post(EQUIPMENT + "/effects", costly.of(pages.equipmentEntries()::tryWhole), REVIEWERS);
+        routes.post(EQUIPMENT + "/tube/output/effects", costly.of(pages.equipmentEntries()::tryOutput), REVIEWERS);
     }
 
     private void declareChanges(Pages pages) {
         routes.post("/api/v1/charts/{room}/changes", pages.changes()::open, PROPOSERS);
         routes.post("/api/v1/charts/{room}/reverts", pages.changes()::revert, PROPOSERS);
-        routes.post("/api/v1/charts/{room}/plans", pages.planning()::openPlan, PROPOSERS);
-        routes.post("/api/v1/charts/{room}/plans/preview", pages.planning()::previewPlan, PROPOSERS);
-        routes.post("/api/v1/charts/{room}/transfers", pages.planning()::openTransfer, PROPOSERS);
-        routes.post("/api/v1/charts/{room}/transfers/preview", pages.planning()::previewTransfer, PROPOSERS);
+        routes.post("/api/v1/charts/{room}/plans", costly.of(pages.planning()::openPlan), PROPOSERS);
+        routes.post("/api/v1/charts/{room}/plans/preview", costly.of(pages.planning()::previewPlan), PROPOSERS);
+        routes.post("/api/v1/charts/{room}/transfers", costly.of(pages.planning()::openTransfer), PROPOSERS);
+        routes.post("/api/v1/charts/{room}/transfers/preview", costly.of(pages.planning()::previewTransfer), PROPOSERS);
         get("/api/v1/changes", pages.changes()::list, PEOPLE);
         get(CHANGE, pages.changes()::change, PEOPLE);
         get(CHANGE + "/findings", pages.changes()::findings, PEOPLE);

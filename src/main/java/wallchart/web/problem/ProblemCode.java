@@ -83,6 +83,7 @@ public enum ProblemCode {
             503,
             "The ledger is in doubt, so nothing is changed",
             "Tell the medical physicist and your administrator; techniques go on being answered."),
+    BUSY(503, "Others compute just now", "Try again after Retry-After; techniques go on being answered."),
     UNAVAILABLE(503, "Away for now", "Try again after Retry-After.");
 
     private final String slug = name().toLowerCase(Locale.ROOT).replace('_', '-');
