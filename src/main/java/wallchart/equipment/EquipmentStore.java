@@ -51,9 +51,15 @@ final class EquipmentStore {
 
     /** Revisions of one room, oldest first. */
     List<RoomRevision> list(ReadTx tx, String room) {
+        return listAfter(tx, room, 0);
+    }
+
+    /** Only those of a higher number. */
+    List<RoomRevision> listAfter(ReadTx tx, String room, int revision) {
         return tx.handle()
-                .createQuery(SELECT + " WHERE room = :room ORDER BY revision")
+                .createQuery(SELECT + " WHERE room = :room AND revision > :revision ORDER BY revision")
                 .bind("room", room)
+                .bind("revision", revision)
                 .map(this::revision)
                 .list();
     }

@@ -12,6 +12,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wallchart.audit.Event;
 import wallchart.audit.Ledger;
 import wallchart.audit.RecordCheck;
@@ -67,6 +68,17 @@ public final class Rooms {
         revisions.put(room.intern(), database.<List<RoomRevision>>read(tx -> store.list(tx, room)));
     }
 
+    /** Reads what came after the revisions that are known: a revision never changes. As {@link #refresh(String)}, one at a time. */
+    private synchronized void readOn(String room) {
+        var known = revisions(room);
+        int newest = known.isEmpty() ? 0 : known.get(known.size() - 1).number();
+        var added = database.<List<RoomRevision>>read(tx -> store.listAfter(tx, room, newest));
+        if (!added.isEmpty()) {
+            revisions.put(
+                    room.intern(), Stream.concat(known.stream(), added.stream()).toList());
+        }
+    }
+
     /** Puts equipment in force from now on, as a new revision; a document equal to the one in force changes nothing. */
     public Installation install(Actor by, EquipmentDocument document) {
         return install(by, document, "");
@@ -103,7 +115,7 @@ public final class Rooms {
                         return added;
                     });
         }));
-        refresh(room);
+        readOn(room);
         return new Installation.Installed(installed);
     }
 
@@ -126,7 +138,7 @@ public final class Rooms {
                 return added;
             });
         }));
-        refresh(room);
+        readOn(room);
         return replaced;
     }
 

@@ -19,31 +19,20 @@ import wallchart.quantity.TubeVoltage;
  */
 final class TubeOutput {
 
-    /** Consoles have some hundred kV stations, and a department few tubes and filters. */
-    private static final int BEAMS_KEPT = 4096;
+    /** Consoles have some hundred kV stations, and a room few filters. */
+    private static final int BEAMS_OF_A_TUBE = 1024;
 
     private final BeamPhysics physics;
     private final Calibrations calibrations;
-    private final Cache<BeamOf, Optional<TubeBeam>> beams = Caffeine.newBuilder()
-            .maximumSize(BEAMS_KEPT)
-            .executor(Runnable::run)
-            .build();
 
-    /** A tube is known by its identity: comparing two part by part would take longer than all that is remembered here. */
-    private record BeamOf(Tube tube, TubeVoltage kV, Filtration stated) {
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof BeamOf that
-                    && tube == that.tube
-                    && kV.equals(that.kV)
-                    && stated.equals(that.stated);
-        }
+    /**
+     * By the tube itself, and as long as somebody holds it: comparing two part by part would take longer than all that is remembered
+     * here, what is only tried out goes by itself, and no tube drives out another's beams.
+     */
+    private final Cache<Tube, Cache<BeamOf, Optional<TubeBeam>>> beams =
+            Caffeine.newBuilder().weakKeys().executor(Runnable::run).build();
 
-        @Override
-        public int hashCode() {
-            return (System.identityHashCode(tube) * 31 + kV.hashCode()) * 31 + stated.hashCode();
-        }
-    }
+    private record BeamOf(TubeVoltage kV, Filtration stated) {}
 
     TubeOutput(BeamPhysics physics) {
         this.physics = physics;
@@ -60,18 +49,31 @@ final class TubeOutput {
 
     /** The tube's beam; empty where {@link #findObjection} has something to say. */
     Optional<TubeBeam> find(Tube tube, TubeVoltage kV, Filtration stated) {
-        return beams.get(new BeamOf(tube, kV, stated), this::newBeam);
+        return beams.get(tube, unused -> newBeams())
+                .get(new BeamOf(kV, stated), asked -> newBeam(tube, asked.kV(), asked.stated()));
     }
 
-    private Optional<TubeBeam> newBeam(BeamOf asked) {
-        var tube = asked.tube();
-        return findObjection(tube, asked.kV(), asked.stated()).isPresent()
+    private static Cache<BeamOf, Optional<TubeBeam>> newBeams() {
+        return Caffeine.newBuilder()
+                .maximumSize(BEAMS_OF_A_TUBE)
+                .executor(Runnable::run)
+                .build();
+    }
+
+    private Optional<TubeBeam> newBeam(Tube tube, TubeVoltage kV, Filtration stated) {
+        return findObjection(tube, kV, stated).isPresent()
                 ? Optional.empty()
                 : Optional.of(new TubeBeam(
-                        physics.beam(asked.kV(), angle(tube), inBeam(tube, asked.stated())),
-                        perMAs(tube, asked.kV(), asked.stated()),
-                        source(tube, asked.kV(), asked.stated()),
-                        OutputUncertainty.percent(tube, calibrations, asked.kV(), asked.stated())));
+                        physics.beam(kV, angle(tube), inBeam(tube, stated)),
+                        perMAs(tube, kV, stated),
+                        source(tube, kV, stated),
+                        OutputUncertainty.percent(tube, calibrations, kV, stated)));
+    }
+
+    /** How many tubes are remembered now. */
+    long tubes() {
+        beams.cleanUp();
+        return beams.estimatedSize();
     }
 
     /** The sentence that says why the output is not known there; empty where it is. */

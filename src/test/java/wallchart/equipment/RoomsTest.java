@@ -81,6 +81,18 @@ class RoomsTest extends OnEveryDatabase {
         assertThat(rooms.list()).extracting(Room::id).containsExactly("r1", "r10", "r2");
     }
 
+    /** Reading every revision again at each entry would cost more with each year of measurements. */
+    @Test
+    void an_entry_reads_the_new_revision_alone() {
+        var rooms = new Rooms(database());
+        rooms.install(PHYSICIST, aRoom().document());
+        var first = rooms.revisions("r1").get(0);
+        rooms.install(PHYSICIST, aRoom().withName("Repainted").document());
+        rooms.replace(PHYSICIST, 2, aRoom().withName("Painted again").document(), "a new plan", Map.of());
+        assertThat(rooms.revisions("r1")).hasSize(3).first().isSameAs(first);
+        assertThat(rooms.find("r1").orElseThrow().name()).isEqualTo("Painted again");
+    }
+
     @Test
     void what_another_node_installed_is_seen_after_a_refresh() {
         var elsewhere = new Rooms(database());
