@@ -68,6 +68,18 @@ class ImpactTest {
                                 + " physicist to weigh");
     }
 
+    /** 110 kV to 138 kV at 2 mAs to 0.63 mAs: nothing by the 15 % rule; a beam model behind 20 cm of water has half. */
+    @Test
+    void a_chest_at_another_kv_needs_the_physicist_since_nothing_is_predicted_behind_lungs() {
+        var chest = aTabletopRow().of("CHEST", "ap").withKV("110").withMAs("2");
+        var moved = onlyRow(chest, chest.copy().withKV("138").withMAs("0.63"));
+        assertThat(moved.exposureShiftDb()).isEmpty();
+        assertThat(moved.predictedShiftDb()).isEmpty();
+        assertThat(moved.needsPhysicist()).isTrue();
+        assertThat(moved.remarks()).anyMatch(remark -> remark.contains("the 15 % rule alone is no comparison"));
+        assertThat(onlyRow(chest, chest.copy().withMAs("2.2")).needsPhysicist()).isFalse();
+    }
+
     @Test
     void behind_more_than_the_model_knows_the_rule_of_thumb_stands_alone() {
         var row = aTabletopRow().withBand(30, 40).withReferenceThickness("38");
