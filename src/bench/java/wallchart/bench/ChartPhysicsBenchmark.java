@@ -89,7 +89,7 @@ final class ChartPhysicsBenchmark {
     private static int answer(ChartPhysics physics, ChartContent chart) {
         var head = new ChartBuilder().version().head();
         var equipment = new RoomRevision(1, "sha256:0", Instant.EPOCH, "bench", ROOM);
-        return Json.written(ChartPhysicsView.of(head, equipment, physics.check(ROOM, chart)))
+        return Json.written(ChartPhysicsView.of(head, equipment, physics.check(ROOM, chart), List.of()))
                 .size();
     }
 
