@@ -30,12 +30,17 @@ public final class ReferenceLevels {
 
     /** Level of the entrance or of the incident air kerma: its quantity says which. */
     public Optional<ReferenceLevel> findKerma(ExaminationKey examination) {
-        return Optional.ofNullable(kermas.get(key(examination)));
+        return find(kermas, examination);
     }
 
     /** Level of the kerma-area product. */
     public Optional<ReferenceLevel> findAreaProduct(ExaminationKey examination) {
-        return Optional.ofNullable(areaProducts.get(key(examination)));
+        return find(areaProducts, examination);
+    }
+
+    /** Every technique asks, and most sites have few levels. */
+    private static Optional<ReferenceLevel> find(Map<String, ReferenceLevel> levels, ExaminationKey examination) {
+        return levels.isEmpty() ? Optional.empty() : Optional.ofNullable(levels.get(key(examination)));
     }
 
     private static String key(ExaminationKey examination) {

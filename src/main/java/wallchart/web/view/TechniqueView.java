@@ -2,10 +2,9 @@ package wallchart.web.view;
 
 import com.fasterxml.jackson.databind.util.RawValue;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Stream;
 import wallchart.equipment.RoomRevision;
 import wallchart.technique.Step;
 import wallchart.technique.Technique;
@@ -15,6 +14,7 @@ import wallchart.technique.Technique;
  *
  * @param chart a {@link ChartHeadView}, written
  * @param row a {@link RowView}, written
+ * @param cautions texts, most pressing first; the last one written
  */
 public record TechniqueView(
         String room,
@@ -27,7 +27,7 @@ public record TechniqueView(
         Double roundingDeviation,
         List<StepView> steps,
         DoseView dose,
-        List<String> cautions) {
+        List<Object> cautions) {
 
     private static final String NO_DOSE =
             "dose not predicted: the beam model does not reach this tube voltage or filtration";
@@ -61,13 +61,19 @@ public record TechniqueView(
                 technique.roundingDeviation(),
                 technique.steps().stream().map(StepView::of).toList(),
                 technique.dose().map(DoseView::of).orElse(null),
-                cautions(technique, first));
+                cautions(technique, first, signed));
     }
 
-    private static List<String> cautions(Technique technique, List<String> first) {
-        var noDose = technique.dose().isPresent() ? Stream.<String>empty() : Stream.of(NO_DOSE);
-        return Stream.of(first.stream(), noDose, technique.cautions().stream())
-                .flatMap(Function.identity())
-                .toList();
+    /** Texts, the last of them written: it stands under every answer. */
+    private static List<Object> cautions(Technique technique, List<String> first, SignedParts signed) {
+        var own = technique.cautions();
+        int last = own.size() - 1;
+        var all = new ArrayList<Object>(first);
+        if (technique.dose().isEmpty()) {
+            all.add(NO_DOSE);
+        }
+        all.addAll(own.subList(0, last));
+        all.add(signed.standing(technique.situation().room().id(), own.get(last)));
+        return all;
     }
 }
