@@ -214,15 +214,7 @@ class TransferTest {
     @Test
     void what_the_other_room_cannot_do_is_left_out_with_the_reason() {
         var to = aTabletopRoom("r2", "110").withoutAec().room();
-        var asked = new RoomTransfer(
-                "r1",
-                1,
-                Optional.empty(),
-                List.of(),
-                RoomTransfer.Scope.ALL,
-                Map.of(SupportKind.TABLE_BUCKY, SupportKind.TABLETOP),
-                Map.of("g10", "none"),
-                Map.of());
+        var asked = toTheTabletop();
         var proposal = transferred(
                 ROOM,
                 to,
@@ -264,15 +256,7 @@ class TransferTest {
 
     @Test
     void two_supports_brought_to_one_take_each_other_no_place() {
-        var asked = new RoomTransfer(
-                "r1",
-                1,
-                Optional.empty(),
-                List.of(),
-                RoomTransfer.Scope.ALL,
-                Map.of(SupportKind.TABLE_BUCKY, SupportKind.TABLETOP),
-                Map.of("g10", "none"),
-                Map.of());
+        var asked = toTheTabletop();
         var to = aTabletopRoom("r2", "110").room();
         var proposal = transferred(
                 ROOM,
@@ -305,5 +289,18 @@ class TransferTest {
         var proposal = again.proposal(List.of(aRow().row()), theirs, 1);
         assertThat(proposal.adjustments()).isEmpty();
         assertThat(String.join(" ", proposal.assumptions())).contains("stay those of room r2");
+    }
+
+    /** All rows of the first version, those of the table bucky on the tabletop and without a grid. */
+    private static RoomTransfer toTheTabletop() {
+        return new RoomTransfer(
+                "r1",
+                1,
+                Optional.empty(),
+                List.of(),
+                RoomTransfer.Scope.ALL,
+                Map.of(SupportKind.TABLE_BUCKY, SupportKind.TABLETOP),
+                Map.of("g10", "none"),
+                Map.of());
     }
 }
