@@ -100,6 +100,11 @@ public final class BeamPhysics {
         return new ReceptorSignal(sum, kilovolts -> fluence(kilovolts, asked.anodeAngleDegrees()));
     }
 
+    /** The sentence that says why no signal is predicted there, whatever the tube; empty if one is. */
+    public Optional<String> findSignalObjection(double kilovolts, double thicknessCentimetres) {
+        return ModelRange.objectionToSignal(kilovolts, thicknessCentimetres);
+    }
+
     /**
      * The model fitted to a measured tube: filtration from the half-value layer, output from three or more tube voltages. A few
      * milliseconds when first asked for.

@@ -41,7 +41,7 @@ public final class ExposureModel {
     /** The sentence that says why nothing is predicted there; empty where something is. */
     public Optional<String> findObjection(Arrangement how, double kilovolts, double thicknessCentimetres) {
         return findBeamObjection(how, kilovolts)
-                .or(() -> signal(how, how.response()).findObjection(kilovolts, thicknessCentimetres))
+                .or(() -> physics.findSignalObjection(kilovolts, thicknessCentimetres))
                 .or(() -> how.focusSkinCentimetres(thicknessCentimetres) > 0
                         ? Optional.empty()
                         : Optional.of("SID " + how.sid() + " leaves no room for the patient"));

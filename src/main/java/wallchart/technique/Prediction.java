@@ -34,8 +34,16 @@ public record Prediction(
 
         /** In the receptor's own response; as air kerma where two receptors are made differently. */
         double decibelsFrom(Behind other) {
+            if (isSameBeamAs(other)) {
+                return ExposureArithmetic.decibels(mAs / other.mAs);
+            }
             var response = how.response() == other.how.response() ? how.response() : ReceptorResponse.AIR_KERMA;
             return ExposureArithmetic.decibels(signal(response) / other.signal(response));
+        }
+
+        /** Most changes are of the mAs alone: then there is nothing to model. */
+        private boolean isSameBeamAs(Behind other) {
+            return kV == other.kV && thicknessCentimetres == other.thicknessCentimetres && how.equals(other.how);
         }
 
         private double signal(ReceptorResponse response) {
