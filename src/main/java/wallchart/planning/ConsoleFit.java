@@ -24,6 +24,7 @@ import wallchart.quantity.TubeVoltage;
 import wallchart.technique.Arrangement;
 import wallchart.technique.ConsoleReach;
 import wallchart.technique.ConsoleSetting;
+import wallchart.technique.ExposureArithmetic;
 import wallchart.technique.ExposureModel;
 import wallchart.technique.MostlyLung;
 import wallchart.technique.Predictions;
@@ -192,7 +193,7 @@ final class ConsoleFit {
                 exact.exactKV(),
                 exact.mAs(),
                 exact.factors(),
-                Figures.decibels(station.inMilliampereSeconds() / exact.mAs()),
+                ExposureArithmetic.decibels(station.inMilliampereSeconds() / exact.mAs()),
                 time,
                 model.entrancePerMAs(how, kV, thickness) * station.inMilliampereSeconds(),
                 ends(how, row),
@@ -236,7 +237,7 @@ final class ConsoleFit {
         var there = signal(how, row, thickness);
         var reference = signal(how, row, row.referenceThickness());
         return row.setting().control() instanceof ExposureControl.Manual && there.isPresent() && reference.isPresent()
-                ? OptionalDouble.of(Figures.decibels(there.getAsDouble() / reference.getAsDouble()))
+                ? OptionalDouble.of(ExposureArithmetic.decibels(there.getAsDouble() / reference.getAsDouble()))
                 : OptionalDouble.empty();
     }
 

@@ -20,8 +20,4 @@ final class Figures {
         var shown = String.join(", ", names.subList(0, Math.min(LISTED, names.size())));
         return names.size() <= LISTED ? shown : shown + " and " + (names.size() - LISTED) + " more";
     }
-
-    static double decibels(double ratio) {
-        return 10 * Math.log10(ratio);
-    }
 }

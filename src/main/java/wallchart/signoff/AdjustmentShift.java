@@ -12,7 +12,6 @@ import wallchart.chart.ChartContent;
 import wallchart.chart.Comparison;
 import wallchart.chart.Row;
 import wallchart.equipment.Room;
-import wallchart.physics.BeamPhysics;
 import wallchart.technique.Predictions;
 
 /**
@@ -23,8 +22,8 @@ final class AdjustmentShift {
 
     private final Predictions predictions;
 
-    AdjustmentShift(BeamPhysics physics) {
-        this.predictions = new Predictions(physics);
+    AdjustmentShift(Predictions predictions) {
+        this.predictions = predictions;
     }
 
     List<AdjustmentImpact> of(Room room, ChartContent before, ChartContent after, ReviewLimits limits) {

@@ -16,6 +16,7 @@ import wallchart.equipment.Room;
 import wallchart.physics.BeamPhysics;
 import wallchart.quantity.PartThickness;
 import wallchart.signoff.RowImpact.Kind;
+import wallchart.technique.Predictions;
 
 /**
  * What a change does, row by row, to receptor exposure and entrance air kerma, held against the site's limits. Pure and
@@ -32,8 +33,9 @@ public final class ImpactCalculation {
 
     /** With the beam model that the answers use and the site's limits. */
     public ImpactCalculation(BeamPhysics physics, ReviewLimits limits) {
-        this.rowShift = new RowShift(physics);
-        this.adjustmentShift = new AdjustmentShift(physics);
+        var predictions = new Predictions(physics);
+        this.rowShift = new RowShift(predictions);
+        this.adjustmentShift = new AdjustmentShift(predictions);
         this.limits = limits;
     }
 

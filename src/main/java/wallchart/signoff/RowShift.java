@@ -8,7 +8,6 @@ import java.util.TreeSet;
 import wallchart.chart.ExposureControl;
 import wallchart.chart.Row;
 import wallchart.equipment.Room;
-import wallchart.physics.BeamPhysics;
 import wallchart.quantity.PartThickness;
 import wallchart.technique.Prediction;
 import wallchart.technique.Predictions;
@@ -34,8 +33,8 @@ final class RowShift {
 
     private final Predictions predictions;
 
-    RowShift(BeamPhysics physics) {
-        this.predictions = new Predictions(physics);
+    RowShift(Predictions predictions) {
+        this.predictions = predictions;
     }
 
     /** The worst over the thicknesses at which two rows of one examination, with bands that overlap, have to be compared. */

@@ -124,17 +124,11 @@ public final class ExposureModel {
                 .orElse(OptionalDouble.empty());
     }
 
-    /** Incident air kerma per mAs, in uGy, without backscatter. */
-    public double incidentPerMAs(Arrangement how, double kilovolts, double thicknessCentimetres) {
-        return beam(how, kilovolts)
-                .incident(1, how.focusSkinCentimetres(thicknessCentimetres))
-                .micrograys();
-    }
-
     /** Entrance surface air kerma per mAs, in uGy, with backscatter. */
     public double entrancePerMAs(Arrangement how, double kilovolts, double thicknessCentimetres) {
-        return incidentPerMAs(how, kilovolts, thicknessCentimetres)
-                * backscatterFactor(how, kilovolts, thicknessCentimetres);
+        var beam = beam(how, kilovolts);
+        double focusSkin = how.focusSkinCentimetres(thicknessCentimetres);
+        return beam.incident(1, focusSkin).micrograys() * beam.backscatterFactor(how, focusSkin);
     }
 
     /** Entrance surface air kerma over incident air kerma, for the field at the skin and the quality of the beam. */
