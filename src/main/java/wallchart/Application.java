@@ -20,6 +20,7 @@ import wallchart.store.Database;
 import wallchart.technique.TechniqueRules;
 import wallchart.upkeep.EquipmentDesk;
 import wallchart.web.Services;
+import wallchart.web.SiteFacts;
 import wallchart.web.WebServer;
 import wallchart.web.WebSettings;
 
@@ -68,7 +69,8 @@ public final class Application implements AutoCloseable {
             var audit = new AuditTrail(database, checkpoints, LedgerRecords.all());
             var upkeep = new EquipmentDesk(rooms, charts, physics.join(), database.clock());
             var planner = new ChartPlanner(rooms, charts, settings.chartRules(), physics.join(), desk);
-            var services = new Services(rooms, charts, people, technique, grading, desk, upkeep, planner, audit, clock);
+            var services = new Services(
+                    facts(settings), rooms, charts, people, technique, grading, desk, upkeep, planner, audit, clock);
             var server = WebServer.start(webSettings(settings), services);
             return new Application(database, LedgerKeeper.start(database, checkpoints), server);
         } catch (RuntimeException failed) {
@@ -103,6 +105,10 @@ public final class Application implements AutoCloseable {
                 new ImpactCalculation(physics, settings.reviewLimits()),
                 grading,
                 Period.ofMonths(settings.chart().reviewAfterMonths()));
+    }
+
+    private static SiteFacts facts(Settings settings) {
+        return new SiteFacts(settings.site().name(), settings.site().lengthUnit(), settings.patientGroups());
     }
 
     private static WebSettings webSettings(Settings settings) {

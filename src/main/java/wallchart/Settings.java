@@ -11,6 +11,7 @@ import wallchart.chart.ChartRules;
 import wallchart.chart.PatientGroup;
 import wallchart.chart.RequiredFields;
 import wallchart.grading.PhysicsLimits;
+import wallchart.quantity.LengthUnit;
 import wallchart.signoff.ReviewLimits;
 import wallchart.technique.ReferenceLevel;
 
@@ -76,8 +77,11 @@ public record Settings(
         }
     }
 
-    /** @param name the department's name on pages and sheets, not empty */
-    public record Site(String name) {
+    /**
+     * @param name the department's name on pages and sheets, not empty
+     * @param lengthUnit what pages and sheets show and take lengths in
+     */
+    public record Site(String name, LengthUnit lengthUnit) {
         public Site {
             if (name.isBlank()) {
                 throw new IllegalArgumentException("name is empty: write the department's name");
@@ -175,7 +179,7 @@ public record Settings(
         return new Settings(
                 new Server("127.0.0.1", 7070, false),
                 new DatabasePart("jdbc:h2:file:./data/wallchart", "wallchart", Path.of("./data/database.password"), 10),
-                new Site("Radiography department"),
+                new Site("Radiography department", LengthUnit.CENTIMETRE),
                 List.of(new PatientGroup(PatientGroup.ADULT, "Adult", PatientGroup.Basis.AGE)),
                 new ChartPart(Set.of(), 12),
                 List.of(),

@@ -15,6 +15,7 @@ import wallchart.chart.RequiredFields;
 import wallchart.document.DocumentReading;
 import wallchart.document.Documents;
 import wallchart.grading.PhysicsLimits;
+import wallchart.quantity.LengthUnit;
 import wallchart.signoff.ReviewLimits;
 import wallchart.technique.LevelUnit;
 import wallchart.technique.ReferenceLevel;
@@ -94,7 +95,14 @@ final class SettingsFile {
     private Settings.Site site(SettingsDocument.SitePart part) {
         return part == null
                 ? defaults.site()
-                : new Settings.Site(or(part.name(), defaults.site().name()));
+                : new Settings.Site(
+                        or(part.name(), defaults.site().name()),
+                        part.lengthUnit() == null ? defaults.site().lengthUnit() : lengthUnit(part.lengthUnit()));
+    }
+
+    private static LengthUnit lengthUnit(String symbol) {
+        return LengthUnit.find(symbol)
+                .orElseThrow(() -> new IllegalArgumentException("lengthUnit is \"" + symbol + "\": write cm or in"));
     }
 
     private Settings.ChartPart chart(SettingsDocument.ChartPart part) {

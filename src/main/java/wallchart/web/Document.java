@@ -1,13 +1,17 @@
 package wallchart.web;
 
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import io.javalin.http.Context;
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
+import java.util.zip.GZIPOutputStream;
 import wallchart.store.Sha256;
 import wallchart.web.view.Json;
 
@@ -24,7 +28,13 @@ record Document(byte[] bytes, String mediaType, String tag) {
     static final String CSS = "text/css;charset=utf-8";
     static final String JAVASCRIPT = "text/javascript;charset=utf-8";
 
-    private static final String SWAGGER = "/META-INF/maven/org.webjars/swagger-ui/pom.properties";
+    /** A library for browsers as a Maven artifact. */
+    record WebJar(String group, String artifact) {
+        static final WebJar SWAGGER = new WebJar("org.webjars", "swagger-ui");
+        static final WebJar LIT_HTML = new WebJar("org.webjars.npm", "lit-html");
+        static final WebJar UPLOT = new WebJar("org.webjars.npm", "uplot");
+    }
+
     private static final int TAG_DIGITS = 32;
 
     private static Document of(byte[] bytes, String mediaType) {
@@ -36,16 +46,34 @@ record Document(byte[] bytes, String mediaType, String tag) {
         return of(resource("/web/" + name), mediaType);
     }
 
-    /** A file of the documentation browser, from its WebJar. */
-    static Document swagger(String name, String mediaType) {
+    /** The same, where it may be missing. */
+    static Optional<Document> findOurs(String name, String mediaType) {
+        var found = Document.class.getResource("/web/" + name) != null;
+        return found ? Optional.of(ours(name, mediaType)) : Optional.empty();
+    }
+
+    /** A file of a library for browsers, from its WebJar. */
+    static Document library(WebJar jar, String name, String mediaType) {
         var about = new Properties();
         try {
-            about.load(new ByteArrayInputStream(resource(SWAGGER)));
+            about.load(new ByteArrayInputStream(
+                    resource("/META-INF/maven/" + jar.group() + "/" + jar.artifact() + "/pom.properties")));
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
         var version = about.getProperty("version");
-        return of(resource("/META-INF/resources/webjars/swagger-ui/" + version + "/" + name), mediaType);
+        return of(resource("/META-INF/resources/webjars/" + jar.artifact() + "/" + version + "/" + name), mediaType);
+    }
+
+    /** The same content packed by gzip (RFC 1952), under a tag of its own (RFC 9110 section 8.8.3.3). */
+    Document packed() {
+        var packed = new ByteArrayOutputStream();
+        try (var gzip = new GZIPOutputStream(packed)) {
+            gzip.write(bytes);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return new Document(packed.toByteArray(), mediaType, tag + "-gzip");
     }
 
     /** The OpenAPI document, written in YAML, served as JSON. */
@@ -55,6 +83,14 @@ record Document(byte[] bytes, String mediaType, String tag) {
             return of(Json.bytes(document), "application/json");
         } catch (IOException notYaml) {
             throw new UncheckedIOException(notYaml);
+        }
+    }
+
+    /** Sends it, unless the caller has it already. */
+    void answer(Context ctx) {
+        if (!Answers.isKnown(ctx, tag, "no-cache")) {
+            ctx.res().setContentType(mediaType);
+            ctx.result(bytes);
         }
     }
 

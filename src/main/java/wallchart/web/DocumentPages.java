@@ -2,6 +2,7 @@ package wallchart.web;
 
 import io.javalin.http.Context;
 import java.util.Map;
+import wallchart.web.Document.WebJar;
 import wallchart.web.problem.ProblemCode;
 import wallchart.web.problem.RequestRefused;
 import wallchart.web.request.Parameters;
@@ -9,17 +10,12 @@ import wallchart.web.request.Parameters;
 /** The pages about the service itself, all of them kept in memory and served by ourselves. */
 final class DocumentPages {
 
-    private static final String KEEPING = "no-cache";
-
-    private final Document home;
     private final Document docs;
     private final Document openApi;
     private final Document problem;
     private final Map<String, Document> files;
 
-    private DocumentPages(
-            Document home, Document docs, Document openApi, Document problem, Map<String, Document> files) {
-        this.home = home;
+    private DocumentPages(Document docs, Document openApi, Document problem, Map<String, Document> files) {
         this.docs = docs;
         this.openApi = openApi;
         this.problem = problem;
@@ -29,19 +25,15 @@ final class DocumentPages {
     /** Reads everything once; fails where a file is missing. */
     static DocumentPages load() {
         return new DocumentPages(
-                Document.ours("home.html", Document.HTML),
                 Document.ours("docs.html", Document.HTML),
                 Document.openApi(),
                 Document.ours("problem.html", Document.HTML),
                 Map.of(
                         "page.css", Document.ours("page.css", Document.CSS),
                         "docs.js", Document.ours("docs.js", Document.JAVASCRIPT),
-                        "swagger-ui.css", Document.swagger("swagger-ui.css", Document.CSS),
-                        "swagger-ui-bundle.js", Document.swagger("swagger-ui-bundle.js", Document.JAVASCRIPT)));
-    }
-
-    void home(Context ctx) {
-        answer(ctx, home);
+                        "swagger-ui.css", Document.library(WebJar.SWAGGER, "swagger-ui.css", Document.CSS),
+                        "swagger-ui-bundle.js",
+                                Document.library(WebJar.SWAGGER, "swagger-ui-bundle.js", Document.JAVASCRIPT)));
     }
 
     void docs(Context ctx) {
@@ -75,9 +67,6 @@ final class DocumentPages {
 
     private static void answer(Context ctx, Document document) {
         Parameters.none(ctx.queryString());
-        if (!Answers.isKnown(ctx, document.tag(), KEEPING)) {
-            ctx.res().setContentType(document.mediaType());
-            ctx.result(document.bytes());
-        }
+        document.answer(ctx);
     }
 }

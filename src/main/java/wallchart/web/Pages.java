@@ -2,9 +2,11 @@ package wallchart.web;
 
 /** The handlers, by what they are about. */
 record Pages(
+        Screens screens,
         DocumentPages documents,
         HealthPages health,
         SessionPages session,
+        SitePages site,
         RoomPages rooms,
         EquipmentPages equipment,
         EquipmentEntryPages equipmentEntries,
@@ -21,9 +23,11 @@ record Pages(
 
     static Pages of(Services services, SessionCookie cookie) {
         return new Pages(
+                new Screens(),
                 DocumentPages.load(),
                 new HealthPages(services.people()),
                 new SessionPages(services.people(), cookie),
+                new SitePages(services.site()),
                 new RoomPages(services),
                 new EquipmentPages(services),
                 new EquipmentEntryPages(services),

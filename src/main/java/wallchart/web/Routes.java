@@ -40,7 +40,7 @@ final class Routes {
         // first, because routes are matched in this order and nothing is asked more often
         get("/api/v1/rooms/{room}/technique", pages.rooms()::technique, ALL);
 
-        get("/", pages.documents()::home, ANYBODY);
+        declareScreens(pages.screens());
         get("/docs", pages.documents()::docs, ANYBODY);
         get("/docs/{file}", pages.documents()::file, ANYBODY);
         get("/openapi.json", pages.documents()::openApi, ANYBODY);
@@ -68,6 +68,7 @@ final class Routes {
         get("/api/v1/room-tokens/{id}", pages.roomTokens()::token, SUPERVISORS);
         routes.post("/api/v1/room-tokens/{id}/revoke", pages.roomTokens()::revoke, ADMINISTRATOR);
 
+        get("/api/v1/site", pages.site()::site, ALL);
         get("/api/v1/rooms", pages.rooms()::list, ALL);
         get("/api/v1/rooms/{room}", pages.rooms()::room, ALL);
 
@@ -84,6 +85,19 @@ final class Routes {
         get("/api/v1/audit/verification", pages.audit()::verification, REVIEWERS);
         routes.post("/api/v1/audit/reviews", pages.audit()::review, PHYSICIST);
         get("/api/v1/audit/export", pages.audit()::export, REVIEWERS);
+    }
+
+    private void declareScreens(Screens screens) {
+        get("/", screens.home(), ANYBODY);
+        get("/rooms/{room}", screens.screen("room.html"), ANYBODY);
+        get("/charts/{room}", screens.screen("chart.html"), ANYBODY);
+        get("/changes", screens.screen("changes.html"), ANYBODY);
+        get("/changes/{id}", screens.screen("change.html"), ANYBODY);
+        get("/equipment/{room}", screens.screen("equipment.html"), ANYBODY);
+        get("/audit", screens.screen("audit.html"), ANYBODY);
+        get("/sheets/{id}", screens.screen("sheet.html"), ANYBODY);
+        get("/pages/{file}", screens.files()::file, ANYBODY);
+        get("/pages/{folder}/{file}", screens.files()::file, ANYBODY);
     }
 
     private void declareEquipment(Pages pages) {

@@ -13,6 +13,7 @@ import wallchart.upkeep.EquipmentDesk;
 
 /** What the handlers call; built once by the composition root. */
 public record Services(
+        SiteFacts site,
         Rooms rooms,
         Charts charts,
         People people,

@@ -16,7 +16,7 @@ final class Standing {
 
     private static final String ID = "wallchart.request-id";
     private static final String POLICY = "default-src 'self'; base-uri 'none'; form-action 'self'; "
-            + "frame-ancestors 'none'; object-src 'none'; img-src 'self' data:";
+            + "frame-ancestors 'none'; object-src 'none'; img-src 'self' data:; worker-src 'self'; connect-src 'self'";
 
     private static final HttpField[] HEADERS = {
         header("Content-Security-Policy", POLICY),

@@ -35,6 +35,15 @@ class AccessMatrixTest {
             """
             #                                                    nobody own-room other-room radiographer lead physicist administrator
             GET    /                                             +      +        +          +            +    +         +
+            GET    /rooms/{room}                                 +      +        +          +            +    +         +
+            GET    /charts/{room}                                +      +        +          +            +    +         +
+            GET    /changes                                      +      +        +          +            +    +         +
+            GET    /changes/{id}                                 +      +        +          +            +    +         +
+            GET    /equipment/{room}                             +      +        +          +            +    +         +
+            GET    /audit                                        +      +        +          +            +    +         +
+            GET    /sheets/{id}                                  +      +        +          +            +    +         +
+            GET    /pages/{file}                                 +      +        +          +            +    +         +
+            GET    /pages/{folder}/{file}                        +      +        +          +            +    +         +
             GET    /docs                                         +      +        +          +            +    +         +
             GET    /docs/{file}                                  +      +        +          +            +    +         +
             GET    /openapi.json                                 +      +        +          +            +    +         +
@@ -55,6 +64,7 @@ class AccessMatrixTest {
             POST   /api/v1/room-tokens                           401    403      403        403          403  403       +
             GET    /api/v1/room-tokens/{id}                      401    403      403        403          +    +         +
             POST   /api/v1/room-tokens/{id}/revoke               401    403      403        403          403  403       +
+            GET    /api/v1/site                                  401    +        +          +            +    +         +
             GET    /api/v1/rooms                                 401    +        +          +            +    +         +
             GET    /api/v1/rooms/{room}                          401    +        403        +            +    +         +
             GET    /api/v1/rooms/{room}/technique                401    +        403        +            +    +         +
@@ -204,6 +214,8 @@ class AccessMatrixTest {
                 .replace("{id}", "1")
                 .replace(ROW, "KNEE/ap/adult/table-bucky/10-13")
                 .replace("{grid}", "g10")
+                .replace("/pages/{folder}/{file}", "/pages/directives/live.js")
+                .replace("/pages/{file}", "/pages/base.css")
                 .replace("{file}", "docs.js")
                 .replace("{code}", "fault");
     }

@@ -34,6 +34,7 @@ import wallchart.people.Role;
 import wallchart.people.SignInSettings;
 import wallchart.physics.BeamPhysics;
 import wallchart.planning.ChartPlanner;
+import wallchart.quantity.LengthUnit;
 import wallchart.signoff.ImpactCalculation;
 import wallchart.signoff.ReviewLimits;
 import wallchart.signoff.SignoffDesk;
@@ -101,6 +102,10 @@ final class Department {
                 GRADING,
                 Period.ofYears(1));
         return new Services(
+                new SiteFacts(
+                        "Test department",
+                        LengthUnit.CENTIMETRE,
+                        ChartRules.adultsOnly().patientGroups()),
                 rooms,
                 charts,
                 people,

@@ -1,0 +1,31 @@
+// Words and numbers as people read them. Nothing here computes a technique.
+
+const DAY = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
+const MOMENT = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric', hour: '2-digit', minute: '2-digit' });
+const CM_PER_INCH = 2.54;
+
+/** '2026-10-15' or an instant -> '15 Oct 2026'. */
+export const day = (text) => (text ? DAY.format(new Date(text)) : '');
+
+/** An instant -> '15 Oct 2026, 11:16', in this screen's time zone. */
+export const moment = (text) => (text ? MOMENT.format(new Date(text)) : '');
+
+/** A length in centimetres in the site's unit: 12.4 -> '12.4 cm' or '4.9 in'. */
+export const length = (cm, unit) => `${lengthNumber(cm, unit)} ${unit}`;
+
+/** Without the unit; inches with one decimal, distances that stand for whole centimetres stay as they are. */
+export function lengthNumber(cm, unit) {
+  return unit === 'in' ? trimmed(cm / CM_PER_INCH, 1) : trimmed(cm, 2);
+}
+
+/** What somebody typed in the site's unit, as centimetres with at most two decimals. */
+export const centimetres = (typed, unit) => (unit === 'in' ? Math.round(typed * CM_PER_INCH * 100) / 100 : typed);
+
+/** At most that many decimals, no trailing zeros. */
+export const trimmed = (number, decimals) => String(Number(Number(number).toFixed(decimals)));
+
+/** 'table-bucky' -> 'table bucky'. */
+export const spoken = (slug) => String(slug ?? '').replaceAll('-', ' ');
+
+/** Four significant digits, as the service writes computed numbers in sentences. */
+export const computed = (number) => String(Number(Number(number).toPrecision(4)));
