@@ -10,7 +10,8 @@ class TermsTest {
     /** DICOM PS3.16 CID 4031 (edition 20250709), Annex L. */
     @Test
     void a_body_part_has_its_dicom_code() {
-        assertThat(BodyParts.find("CHEST")).contains(new BodyPart("CHEST", "816094009", "Chest"));
+        assertThat(BodyParts.find("CHEST"))
+                .contains(new BodyPart("CHEST", "816094009", "Chest", "Chest", BodyRegion.CHEST));
         assertThat(BodyParts.find("chest")).isEmpty();
         assertThat(BodyParts.all()).hasSize(60).doesNotHaveDuplicates();
     }

@@ -18,6 +18,19 @@ class RoomsWebTest {
     static final RunningService SERVICE = new RunningService();
 
     @Test
+    void the_site_gives_its_words_to_rooms_and_people() {
+        SERVICE.workstation("r1")
+                .get("/api/v1/site")
+                .then()
+                .statusCode(200)
+                .body("name", equalTo("Test department"))
+                .body("lengthUnit", equalTo("cm"))
+                .body("regions[0].label", equalTo("Chest"))
+                .body("bodyParts.find { it.bodyPart == 'HIP' }.label", equalTo("Hip"))
+                .body("projections.find { it.projection == 'ap' }.label", equalTo("AP"));
+    }
+
+    @Test
     void the_list_says_which_chart_is_in_force_where() {
         SERVICE.person(Role.PHYSICIST)
                 .get("/api/v1/rooms")
