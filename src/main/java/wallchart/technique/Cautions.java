@@ -125,7 +125,7 @@ final class Cautions {
                 + Decimals.plain(control.backup().milliampereSeconds()) + " mAs ends it at the latest";
     }
 
-    private static String standing(String room) {
+    static String standing(String room) {
         return "Supports, never replaces, your judgement: identify the patient, justify the exposure, check pregnancy status per "
                 + "site policy, keep the dose as low as reasonably achievable, follow local rules and the medical physicist. "
                 + "Holds for room " + room + " only.";

@@ -30,6 +30,11 @@ public final class TechniqueRules {
         this.doseRule = new DoseRule(model, levels);
     }
 
+    /** The caution that stands under every technique of a room, last. */
+    public static String standingCaution(String room) {
+        return Cautions.standing(room);
+    }
+
     /**
      * What to set in this room for this query.
      *

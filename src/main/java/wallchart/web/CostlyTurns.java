@@ -5,6 +5,7 @@ import io.javalin.http.Handler;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Predicate;
 import wallchart.web.problem.Problem;
 import wallchart.web.problem.ProblemCode;
 import wallchart.web.problem.RequestRefused;
@@ -37,6 +38,17 @@ final class CostlyTurns {
     /** The handler, when its turn comes. */
     Handler of(Handler handler) {
         return ctx -> handle(handler, ctx);
+    }
+
+    /** The same; but at once where what is asked for is there already. */
+    Handler unless(Predicate<Context> ready, Handler handler) {
+        return ctx -> {
+            if (ready.test(ctx)) {
+                handler.handle(ctx);
+            } else {
+                handle(handler, ctx);
+            }
+        };
     }
 
     private void handle(Handler handler, Context ctx) throws Exception {

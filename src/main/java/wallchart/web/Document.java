@@ -41,6 +41,11 @@ record Document(byte[] bytes, String mediaType, String tag) {
         return new Document(bytes, mediaType, Sha256.hex(bytes).substring(0, TAG_DIGITS));
     }
 
+    /** What was worked out, as JSON. */
+    static Document json(byte[] bytes) {
+        return of(bytes, Answers.JSON);
+    }
+
     /** A file of this project. */
     static Document ours(String name, String mediaType) {
         return of(resource("/web/" + name), mediaType);

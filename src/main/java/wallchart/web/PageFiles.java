@@ -34,7 +34,8 @@ final class PageFiles {
 
     private record Borrowed(WebJar jar, String name) {}
 
-    private record Both(Document plain, Document packed) {
+    /** The same content as it is and packed. */
+    record Both(Document plain, Document packed) {
         static Both of(Document plain) {
             return new Both(plain, plain.packed());
         }
@@ -83,7 +84,8 @@ final class PageFiles {
         return OWN.matcher(name).matches() ? Document.findOurs(FOLDER + name, type) : Optional.empty();
     }
 
-    private static void answer(Context ctx, Both both) {
+    /** Sends it packed to whoever takes that. */
+    static void answer(Context ctx, Both both) {
         var accepted = ctx.header("Accept-Encoding");
         ctx.header("Vary", "Accept-Encoding");
         if (accepted != null && accepted.contains("gzip")) {

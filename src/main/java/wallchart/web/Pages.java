@@ -8,6 +8,7 @@ record Pages(
         SessionPages session,
         SitePages site,
         RoomPages rooms,
+        PackPages packs,
         EquipmentPages equipment,
         EquipmentEntryPages equipmentEntries,
         ChartPages charts,
@@ -22,13 +23,15 @@ record Pages(
         AuditPages audit) {
 
     static Pages of(Services services, SessionCookie cookie) {
+        var answers = new RoomAnswers(services);
         return new Pages(
                 new Screens(),
                 DocumentPages.load(),
                 new HealthPages(services.people()),
                 new SessionPages(services.people(), cookie),
                 new SitePages(services.site()),
-                new RoomPages(services),
+                new RoomPages(services, answers),
+                new PackPages(services, answers),
                 new EquipmentPages(services),
                 new EquipmentEntryPages(services),
                 new ChartPages(services),

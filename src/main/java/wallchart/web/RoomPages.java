@@ -1,34 +1,27 @@
 package wallchart.web;
 
 import io.javalin.http.Context;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import wallchart.chart.ChartVersion;
 import wallchart.chart.VersionHead;
 import wallchart.technique.Refusal;
 import wallchart.technique.Technique;
 import wallchart.web.problem.Failures;
-import wallchart.web.problem.ProblemCode;
 import wallchart.web.problem.RequestRefused;
 import wallchart.web.request.Parameters;
 import wallchart.web.request.TechniqueRequest;
 import wallchart.web.view.RoomView;
-import wallchart.web.view.SignedParts;
-import wallchart.web.view.TechniqueView;
 
 /** Rooms, and what to set in them. */
 final class RoomPages {
 
     private final Services services;
-    private final SignedParts signed = new SignedParts();
+    private final RoomAnswers answers;
 
-    RoomPages(Services services) {
+    RoomPages(Services services, RoomAnswers answers) {
         this.services = services;
+        this.answers = answers;
     }
 
     void list(Context ctx) {
@@ -55,21 +48,10 @@ final class RoomPages {
     void technique(Context ctx) {
         var id = RoomInPath.id(ctx, services.rooms());
         var asked = TechniqueRequest.read(ctx.queryString());
-        var at = asked.at().orElseGet(services.clock()::instant);
-        var equipment = services.rooms().revisionInForce(id, at).orElseThrow(() -> noChart(id, at));
-        var chart = services.charts().inForce(id, at).orElseThrow(() -> noChart(id, at));
-        var technique = services.rules()
-                .answer(equipment.room(), chart, asked.query(), LocalDate.ofInstant(at, ZoneOffset.UTC))
-                .either(Function.identity(), RoomPages::refuse);
-        var notNow = asked.at().flatMap(past -> notNow(id, chart.head()));
-        var moved = services.physics()
-                .since(chart, equipment, services.rooms().revisions(id))
-                .flatMap(output -> output.caution(technique.situation().row().key()));
-        Answers.json(ctx, TechniqueView.of(technique, equipment, asked.at(), signed, first(notNow, moved)));
-    }
-
-    private static List<String> first(Optional<String> notNow, Optional<String> moved) {
-        return Stream.concat(notNow.stream(), moved.stream()).toList();
+        var standing = answers.at(id, asked.at().orElseGet(services.clock()::instant));
+        var technique = answers.answer(standing, asked.query()).either(Function.identity(), RoomPages::refuse);
+        var notNow = asked.at().flatMap(past -> notNow(id, standing.chart().head()));
+        Answers.json(ctx, answers.view(standing, technique, asked.at(), notNow));
     }
 
     /** Said where the answer comes from a version that was once in force, or will be. */
@@ -84,11 +66,5 @@ final class RoomPages {
 
     private static Technique refuse(Refusal refusal) {
         throw new RequestRefused(Failures.of(refusal));
-    }
-
-    private static RequestRefused noChart(String room, Instant at) {
-        return new RequestRefused(
-                ProblemCode.NO_CHART_IN_FORCE,
-                "room " + room + " has no chart in force at " + at + ": ask the lead radiographer to sign one");
     }
 }

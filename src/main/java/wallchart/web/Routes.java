@@ -71,6 +71,7 @@ final class Routes {
         get("/api/v1/site", pages.site()::site, ALL);
         get("/api/v1/rooms", pages.rooms()::list, ALL);
         get("/api/v1/rooms/{room}", pages.rooms()::room, ALL);
+        get("/api/v1/rooms/{room}/pack", costly.unless(pages.packs()::isReady, pages.packs()::pack), ALL);
 
         get("/api/v1/charts/{room}/versions", pages.charts()::versions, PEOPLE);
         get("/api/v1/charts/{room}/versions/{number}", pages.charts()::version, PEOPLE);

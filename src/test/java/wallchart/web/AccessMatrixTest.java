@@ -68,6 +68,7 @@ class AccessMatrixTest {
             GET    /api/v1/rooms                                 401    +        +          +            +    +         +
             GET    /api/v1/rooms/{room}                          401    +        403        +            +    +         +
             GET    /api/v1/rooms/{room}/technique                401    +        403        +            +    +         +
+            GET    /api/v1/rooms/{room}/pack                     401    +        403        +            +    +         +
             GET    /api/v1/rooms/{room}/equipment                                    401    403      403        +            +    +         +
             PUT    /api/v1/rooms/{room}/equipment                                    401    403      403        403          403  +         403
             POST   /api/v1/rooms/{room}/equipment/effects                            401    403      403        403          +    +         403
