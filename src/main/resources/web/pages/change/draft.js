@@ -1,4 +1,5 @@
 // A change while its author works on it: what the service has, what is typed on top of it, and what became of each row.
+import { DraftAdjustments, noAdjustments } from '/pages/change/draft-adjustments.js';
 import { textsOf, keyOf, KEY_FIELDS } from '/pages/change/fields.js';
 
 /** Named states of a row; each has its words. */
@@ -14,23 +15,29 @@ export const STATES = {
 
 const SEND_SOON_MS = 400;
 
-export class Draft {
+export class Draft extends DraftAdjustments {
   /**
    * `kept` keeps what is not confirmed; `changed()` is called whenever something is to be drawn anew.
    */
   constructor(kept, changed) {
+    super();
     this.kept = kept;
     this.changed = changed;
     this.rows = new Map();
     this.order = [];
     this.keepFails = false;
+    this.adjustments = noAdjustments();
   }
 
   /** What the base version says: its rows in their order. */
-  takeBase(rows) {
+  takeBase(rows, adjustments) {
+    this.baseAdjustments = adjustments;
     this.base = new Map(rows.map((row) => [row.key, textsOf(row)]));
     this.order = rows.map((row) => row.key);
-    this.rows.forEach((line) => { line.base = this.base.get(line.key) ?? null; });
+    this.rows.forEach((line) => {
+      line.base = this.base.get(line.key) ?? null;
+      if (!line.base) this.place(line.key);
+    });
   }
 
   /** What the service says now, with or without findings. Lines that nobody types in follow it. */
@@ -42,10 +49,13 @@ export class Draft {
       const edit = edits.get(line.key);
       line.kind = edit?.kind ?? null;
       line.withdrawn = edit?.kind === 'withdraw';
+      if (line.server) line.last = line.server;
       line.server = edit ? (line.withdrawn ? null : textsOf(edit.row)) : line.base;
       if (line.state === 'saved' && !edit) line.state = 'untouched';
       if (line.state === 'untouched' && edit) line.state = 'saved';
     });
+    const adjustments = this.adjustments;
+    if (!adjustments.op) adjustments.state = change.adjustments ? 'saved' : 'untouched';
     this.forgetEmpty();
   }
 
@@ -102,7 +112,7 @@ export class Draft {
       if (value === Draft.value(line, name) && !line.errors[name]) return;
       if (!(name in line.seen)) line.seen[name] = (line.server ?? {})[name] ?? '';
       line.typed[name] = value;
-      if (value === line.seen[name] && value === (line.server ?? {})[name] && !line.isNew) {
+      if (value === (line.server ?? {})[name] && !line.isNew && !line.sending) {
         delete line.typed[name];
         delete line.seen[name];
       }
@@ -110,11 +120,31 @@ export class Draft {
       delete line.theirs[name];
     });
     if (Object.keys(line.typed).length === 0) {
-      if (line.op === 'put' && line.state !== 'saving') this.settle(line);
+      if (line.op === 'put' && !line.sending) this.settle(line);
     } else {
       this.want(line, 'put');
     }
     this.changed();
+  }
+
+  /** What stands in a cell that is still being typed in: kept with the row, not sent before it is entered. */
+  keepCell(key, name, value) {
+    const line = this.line(key);
+    const typed = line.typed;
+    line.typed = { ...typed, [name]: value };
+    const seen = line.seen;
+    if (!(name in seen)) line.seen = { ...seen, [name]: (line.server ?? {})[name] ?? '' };
+    const op = line.op;
+    line.op = 'put';
+    this.store(line);
+    Object.assign(line, { typed, seen, op });
+  }
+
+  /** The typing was broken off: what was kept of it goes. */
+  forgetCell(key) {
+    const line = this.line(key);
+    if (line.op) this.store(line);
+    else this.kept.forget(key);
   }
 
   /** A row that the chart has not. */
@@ -162,7 +192,7 @@ export class Draft {
     line.op = op;
     line.why = '';
     line.due = Date.now() + SEND_SOON_MS;
-    if (Object.keys(line.theirs).length === 0) line.state = line.sending ? 'saving' : 'waiting';
+    if (!line.theirs || Object.keys(line.theirs).length === 0) line.state = line.sending ? 'saving' : 'waiting';
     line.since ??= Date.now() + this.rows.size / 1e6;
     this.store(line);
     this.wanted?.();
@@ -170,7 +200,9 @@ export class Draft {
 
   store(line) {
     try {
-      this.kept.keep(line.key, { op: line.op, fields: line.typed, seen: line.seen, isNew: line.isNew === true });
+      this.kept.keep(line.key, line === this.adjustments
+        ? { op: line.op, list: line.list, seen: line.seen }
+        : { op: line.op, fields: line.typed, seen: line.seen, isNew: line.isNew === true });
       this.keepFails = false;
     } catch {
       this.keepFails = true; // storage is full or shut: the page says so
@@ -179,13 +211,22 @@ export class Draft {
 
   /** Nothing of the row waits any more. */
   settle(line) {
+    this.kept.forget(line.key);
+    if (line === this.adjustments) {
+      Object.assign(line, { op: null, list: null, seen: null, errors: [], why: '', theirs: null, since: undefined });
+      line.state = this.change.adjustments ? 'saved' : 'untouched';
+      return;
+    }
     Object.assign(line, { op: null, typed: {}, seen: {}, errors: {}, theirs: {}, why: '', since: undefined, isNew: false });
     line.state = line.kind ? 'saved' : 'untouched';
-    this.kept.forget(line.key);
   }
 
   /** What an earlier window left behind; whatever the service has by now is not offered again. */
   offer(row, record) {
+    if (row === 'adjustments') {
+      Object.assign(this.adjustments, { op: record.op, list: record.list, seen: record.seen, state: 'offered', since: Date.now() });
+      return;
+    }
     const line = this.line(row);
     const fields = record.fields ?? {};
     const has = record.op === 'put'
@@ -202,7 +243,7 @@ export class Draft {
   }
 
   offered() {
-    return [...this.rows.values()].filter((line) => line.state === 'offered');
+    return this.unsent().filter((line) => line.state === 'offered');
   }
 
   takeUp() {
@@ -218,7 +259,7 @@ export class Draft {
 
   /** Lines with something that the service has not confirmed. */
   unsent() {
-    return [...this.rows.values()].filter((line) => line.op !== null);
+    return [...this.rows.values(), this.adjustments].filter((line) => line.op !== null);
   }
 
   /** Whether an edit changes what the row is called. */
@@ -247,9 +288,11 @@ export class Draft {
     line.gone = false;
     if (!mine) this.settle(line);
     else {
-      line.typed = { ...(line.base ?? {}), ...line.typed };
+      line.isNew = !line.base;
+      line.typed = { ...(line.last ?? line.base ?? {}), ...line.typed };
       this.want(line, 'put');
     }
+    this.forgetEmpty();
     this.changed();
   }
 }

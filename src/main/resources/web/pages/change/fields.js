@@ -112,8 +112,6 @@ export function choicesOf(name, site, room) {
     case 'fieldCm': return [...new Set(room.receptors.flatMap((one) => one.sizesCm))];
     case 'orientation': return ['lengthwise', 'crosswise'];
     case 'thicknessMethod': return ['kv-per-cm', 'mas-per-cm', 'fixed', 'attenuation'];
-    case 'kV': return room.generator.kVStations.map(String);
-    case 'mAs': return room.generator.mAsStations.map(String);
     default: return [];
   }
 }
