@@ -62,6 +62,14 @@ public final class Ledger {
         return events.page(tx, equal, 0, Long.MAX_VALUE, Integer.MAX_VALUE);
     }
 
+    /** What was done in a room to one object, such as {@code change/7}, oldest first. */
+    public List<Event> about(ReadTx tx, String room, String object) {
+        var equal = new LinkedHashMap<String, String>();
+        equal.put("room", room);
+        equal.put("object", object);
+        return events.page(tx, equal, 0, Long.MAX_VALUE, Integer.MAX_VALUE);
+    }
+
     /** From now on nothing is appended, on any node. */
     public void stop(Tx tx, String reason) {
         turn.stop(tx, reason);

@@ -45,7 +45,12 @@ final class ChangeEvents {
     static Act of(String action, Change next, String record, String reason, Map<String, ?> details) {
         var all = new TreeMap<String, Object>(details);
         all.putAll(Map.of("state", next.state().slug(), REVISION, next.head().revision(), RECORD, record));
-        return Act.inRoom(next.head().room(), action, "change/" + next.id(), reason, all);
+        return Act.inRoom(next.head().room(), action, object(next), reason, all);
+    }
+
+    /** How the ledger calls a change. */
+    static String object(Change change) {
+        return "change/" + change.id();
     }
 
     /** The digest of everything that is stored of a change: {@code sha256:} and 64 hex digits over its canonical JSON. */

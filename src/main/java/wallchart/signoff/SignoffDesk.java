@@ -4,9 +4,13 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.Period;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wallchart.audit.Event;
+import wallchart.audit.Ledger;
 import wallchart.audit.RecordCheck;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartRules;
@@ -18,6 +22,7 @@ import wallchart.equipment.Rooms;
 import wallchart.grading.ChartPhysics;
 import wallchart.store.Actor;
 import wallchart.store.Database;
+import wallchart.store.ReadTx;
 import wallchart.technique.OutputSinceSigning;
 
 /**
@@ -39,6 +44,7 @@ public final class SignoffDesk {
     private final Decisions decisions;
     private final Steps steps;
     private final ChangeStore changes = new ChangeStore();
+    private final Ledger ledger = new Ledger();
 
     /**
      * The desk of these rooms and charts.
@@ -123,6 +129,21 @@ public final class SignoffDesk {
     /** Changes, newest first. */
     public List<Change> list(ChangeFilter filter) {
         return database.read(tx -> changes.list(tx, filter));
+    }
+
+    /** What the ledger says was done to the change, oldest first; the signature is an event of the version it became. */
+    public Optional<List<Event>> history(long id) {
+        return database.read(tx -> changes.find(tx, id).map(change -> history(tx, change)));
+    }
+
+    private List<Event> history(ReadTx tx, Change change) {
+        var room = change.head().room();
+        var events = new ArrayList<>(ledger.about(tx, room, ChangeEvents.object(change)));
+        if (change instanceof Change.Signed signed) {
+            events.addAll(ledger.about(tx, room, room + "/version/" + signed.version()));
+            events.sort(Comparator.comparingLong(Event::seq));
+        }
+        return List.copyOf(events);
     }
 
     /** The change with its edits and what it makes of the chart, all as of one instant. */

@@ -47,7 +47,7 @@ final class ChangeAnswers {
         return desk.proposal(id).orElseThrow(() -> unknown(id));
     }
 
-    private static RequestRefused unknown(long id) {
+    static RequestRefused unknown(long id) {
         return new RequestRefused(ProblemCode.UNKNOWN_CHANGE, "change " + id + " is unknown: see GET /api/v1/changes");
     }
 

@@ -7,7 +7,9 @@ import wallchart.signoff.SignoffDesk;
 import wallchart.web.request.ChangeBodies;
 import wallchart.web.request.ChangeSyntaxes;
 import wallchart.web.request.Parameters;
+import wallchart.web.request.PathParameters;
 import wallchart.web.request.Syntaxes;
+import wallchart.web.view.ChangeHistoryView;
 import wallchart.web.view.ChangeView;
 import wallchart.web.view.FindingView;
 import wallchart.web.view.ImpactView;
@@ -60,6 +62,13 @@ final class ChangePages {
     void change(Context ctx) {
         Parameters.none(ctx.queryString());
         ChangeAnswers.answer(ctx, answers.proposal(ctx));
+    }
+
+    void history(Context ctx) {
+        Parameters.none(ctx.queryString());
+        long id = PathParameters.id(ctx);
+        var events = desk.history(id).orElseThrow(() -> ChangeAnswers.unknown(id));
+        Answers.json(ctx, ChangeHistoryView.of(events, services.people()));
     }
 
     void findings(Context ctx) {

@@ -124,6 +124,7 @@ final class Routes {
         routes.post("/api/v1/charts/{room}/transfers/preview", costly.of(pages.planning()::previewTransfer), PROPOSERS);
         get("/api/v1/changes", pages.changes()::list, PEOPLE);
         get(CHANGE, pages.changes()::change, PEOPLE);
+        get(CHANGE + "/history", pages.changes()::history, PEOPLE);
         get(CHANGE + "/findings", pages.changes()::findings, PEOPLE);
         get(CHANGE + "/impact", pages.changes()::impact, PEOPLE);
 

@@ -23,6 +23,13 @@ export class Unreachable extends Error {
   }
 }
 
+/** Another person signed in while the request waited for it. */
+export class SomebodyElse extends Error {
+  constructor() {
+    super('somebody else signed in: what the person before them typed was not sent');
+  }
+}
+
 let signInAgain = null;
 
 /** Pages for people hand in here what asks for name and password; a request that meets 401 waits for it and is sent once more. */
@@ -38,12 +45,14 @@ export function keepCsrfToken(token) {
 /**
  * One request. Resolves to `{status, data, etag}`; `data` is null where the answer has no JSON.
  * Options: `body` (sent as JSON), `ifMatch` (an ETag as it was received), `token` (of a room; else the session counts),
- * `timeoutMs`, `signal`.
+ * `timeoutMs`, `signal`; `mayRepeat` is asked after a sign-in in between whether the request is still to be sent, because somebody else
+ * may have signed in: where it says no, `SomebodyElse` is thrown and nothing was sent.
  */
 export async function call(method, path, options = {}) {
   const answer = await send(method, path, options);
   if (answer.status === 401 && !options.token && signInAgain && !path.startsWith('/session')) {
     await signInAgain();
+    if (options.mayRepeat && !options.mayRepeat()) throw new SomebodyElse();
     return read(await send(method, path, options));
   }
   return read(answer);

@@ -93,6 +93,7 @@ class AccessMatrixTest {
             GET    /api/v1/changes                               401    403      403        +            +    +         +
             GET    /api/v1/changes/{id}                          401    403      403        +            +    +         +
             PUT    /api/v1/changes/{id}                          401    403      403        +            +    +         403
+            GET    /api/v1/changes/{id}/history                  401    403      403        +            +    +         +
             GET    /api/v1/changes/{id}/findings                 401    403      403        +            +    +         +
             GET    /api/v1/changes/{id}/impact                   401    403      403        +            +    +         +
             PUT    /api/v1/changes/{id}/rows/{row}               401    403      403        +            +    +         403

@@ -134,6 +134,51 @@ class ChangesWebTest {
     }
 
     @Test
+    void its_author_reads_who_did_what_to_it_and_why() {
+        var opened = calls.open(Role.RADIOGRAPHER);
+        var first = calls.edit(Role.RADIOGRAPHER, opened, ChangeCalls.SPINE, "16");
+        var second = calls.edit(Role.RADIOGRAPHER, first, ChangeCalls.SPINE, "25");
+        var submitted = calls.step(Role.RADIOGRAPHER, second, "submit");
+        var returned = calls.step(Role.LEAD, submitted, "return", Map.of("reason", "Two radiographers should look"));
+        var again = calls.step(Role.RADIOGRAPHER, returned, "submit");
+        calls.sign(calls.step(Role.PHYSICIST, again, "concur", concurrence()))
+                .then()
+                .statusCode(200);
+
+        SERVICE.person(Role.RADIOGRAPHER)
+                .get(ChangeCalls.address(opened) + "/history")
+                .then()
+                .statusCode(200)
+                .body(
+                        "steps.step",
+                        contains("opened", "edited", "submitted", "returned", "submitted", "concurred", "signed"))
+                .body("steps[0].words", equalTo(ChangeCalls.REASON))
+                .body("steps[0].printedName", equalTo("Pat radiographer"))
+                .body("steps[1].rows", contains(ChangeCalls.SPINE))
+                .body("steps[1].edits", equalTo(2))
+                .body("steps[3].words", equalTo("Two radiographers should look"))
+                .body("steps[3].role", equalTo("lead"))
+                .body("steps[6].words", equalTo("approved for use"))
+                .body("steps[6].version", equalTo(calls.newest()));
+    }
+
+    @Test
+    void the_history_of_a_change_is_its_own() {
+        var other = calls.edit(Role.LEAD, calls.open(Role.LEAD), ChangeCalls.KNEE, "20");
+        var opened = calls.open(Role.RADIOGRAPHER);
+        SERVICE.person(Role.ADMINISTRATOR)
+                .get(ChangeCalls.address(opened) + "/history")
+                .then()
+                .body("steps.step", contains("opened"));
+        calls.step(Role.LEAD, other, "withdraw").then().statusCode(200);
+        SERVICE.person(Role.ADMINISTRATOR)
+                .get(ChangeCalls.CHANGES + "/999999/history")
+                .then()
+                .statusCode(404)
+                .body("code", equalTo("unknown-change"));
+    }
+
+    @Test
     void its_author_withdraws_a_change() {
         var opened = calls.open(Role.LEAD);
         calls.step(Role.LEAD, opened, "withdraw").then().statusCode(200).body("state", equalTo("withdrawn"));
