@@ -11,6 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import java.util.function.BiConsumer;
 import wallchart.audit.RecordCheck;
+import wallchart.equipment.Room;
 import wallchart.equipment.Rooms;
 import wallchart.store.Actor;
 import wallchart.store.ConstraintViolated;
@@ -206,6 +207,11 @@ public final class Charts {
 
     private RoomHistory history(String room) {
         return histories.getOrDefault(room, RoomHistory.NONE);
+    }
+
+    /** What the checks that publishing makes say of a version now, in the room as it is equipped and under the rules of today. */
+    public List<Finding> check(ChartVersion version, Room room) {
+        return publishing.check(version.content(), room);
     }
 
     /** What differs between two versions of a room; empty where one of them does not exist. */

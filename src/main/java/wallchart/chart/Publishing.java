@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import wallchart.audit.Ledger;
+import wallchart.equipment.Room;
 import wallchart.equipment.Rooms;
 import wallchart.store.Actor;
 import wallchart.store.ReadTx;
@@ -65,6 +66,10 @@ final class Publishing {
     Optional<String> findPrintedName(Tx tx, Actor actor) {
         var person = actor.personId();
         return person.isPresent() ? versions.findPrintedName(tx, person.getAsLong(), actor.role()) : Optional.empty();
+    }
+
+    List<Finding> check(ChartContent content, Room room) {
+        return ChartCheck.check(content, room, rules);
     }
 
     private List<Finding> check(ReadTx tx, Draft draft, Optional<VersionHead> newest) {

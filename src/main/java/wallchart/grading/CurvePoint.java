@@ -8,4 +8,10 @@ package wallchart.grading;
  * @param mAs current-time product that the row's rules reach
  * @param decibels receptor exposure over that of the examination's reference; 0 is equal
  */
-public record CurvePoint(double thicknessCm, double kV, double mAs, double decibels) {}
+public record CurvePoint(double thicknessCm, double kV, double mAs, double decibels) {
+
+    /** The current-time product that, at the same tube voltage, would give the receptor as much as the reference does. */
+    public double evenMAs() {
+        return mAs / Math.pow(10, decibels / 10);
+    }
+}

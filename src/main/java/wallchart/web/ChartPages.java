@@ -10,6 +10,7 @@ import wallchart.web.request.Parameters;
 import wallchart.web.request.PathParameters;
 import wallchart.web.request.Syntaxes;
 import wallchart.web.view.ComparisonView;
+import wallchart.web.view.FindingView;
 import wallchart.web.view.VersionView;
 
 /** The history of a room's chart, for people. Versions never change, so their content may be kept for ever. */
@@ -54,6 +55,14 @@ final class ChartPages {
         if (!Answers.isKnown(ctx, VersionTags.of(version.head()), FOR_EVER)) {
             Answers.json(ctx, VersionView.Content.of(version));
         }
+    }
+
+    /** Of the room as it is equipped now and the site's rules of today, so nothing of it may be kept. */
+    void findings(Context ctx) {
+        Parameters.none(ctx.queryString());
+        var room = RoomInPath.find(ctx, services.rooms());
+        var version = version(room.id(), PathParameters.version(ctx));
+        Answers.json(ctx, FindingView.All.of(services.charts().check(version, room)));
     }
 
     void compare(Context ctx) {

@@ -77,6 +77,8 @@ final class Routes {
         get("/api/v1/charts/{room}/versions/{number}", pages.charts()::version, PEOPLE);
         get("/api/v1/charts/{room}/versions/{number}/rows", pages.charts()::rows, PEOPLE);
         get("/api/v1/charts/{room}/versions/{number}/physics", costly.of(pages.chartPhysics()::physics), PEOPLE);
+        get("/api/v1/charts/{room}/versions/{number}/courses", pages.chartPhysics()::courses, PEOPLE);
+        get("/api/v1/charts/{room}/versions/{number}/findings", pages.charts()::findings, PEOPLE);
         get("/api/v1/charts/{room}/compare", pages.charts()::compare, PEOPLE);
 
         declareEquipment(pages);

@@ -83,6 +83,8 @@ class AccessMatrixTest {
             GET    /api/v1/charts/{room}/versions/{number}       401    403      403        +            +    +         +
             GET    /api/v1/charts/{room}/versions/{number}/rows  401    403      403        +            +    +         +
             GET    /api/v1/charts/{room}/versions/{number}/physics 401  403      403        +            +    +         +
+            GET    /api/v1/charts/{room}/versions/{number}/courses 401  403      403        +            +    +         +
+            GET    /api/v1/charts/{room}/versions/{number}/findings 401 403      403        +            +    +         +
             GET    /api/v1/charts/{room}/compare                 401    403      403        +            +    +         +
             POST   /api/v1/charts/{room}/changes                 401    403      403        +            +    +         403
             POST   /api/v1/charts/{room}/reverts                 401    403      403        +            +    +         403

@@ -130,8 +130,12 @@ public record ChartPhysicsView(
         }
     }
 
-    /** What the row sets at one thickness before rounding to stations, and what it does to the receptor, over the reference. */
-    public record PointView(Double thicknessCm, Double kV, Double mAs, Double receptorExposureDb) {
+    /**
+     * What the row sets at one thickness before rounding to stations, and what it does to the receptor, over the reference.
+     *
+     * @param evenMAs what would keep the receptor exposure of the reference at that kV
+     */
+    public record PointView(Double thicknessCm, Double kV, Double mAs, Double receptorExposureDb, Double evenMAs) {
         private static final double HUNDREDTHS = 100;
 
         static PointView of(CurvePoint point) {
@@ -139,7 +143,8 @@ public record ChartPhysicsView(
                     point.thicknessCm(),
                     point.kV(),
                     point.mAs(),
-                    Math.round(point.decibels() * HUNDREDTHS) / HUNDREDTHS);
+                    Math.round(point.decibels() * HUNDREDTHS) / HUNDREDTHS,
+                    point.evenMAs());
         }
     }
 

@@ -3,6 +3,7 @@ package wallchart.web.view;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import wallchart.chart.ChartVersion;
 import wallchart.chart.Signature;
@@ -39,10 +40,29 @@ public record VersionView(String room, @JsonUnwrapped HeadView head, int rows, i
         }
     }
 
+    /**
+     * A version among all of its room.
+     *
+     * @param inForceTo when one with a higher number came or will come into force, or null; before {@code inForceFrom} of one that
+     *     never answers
+     */
+    public record Listed(@JsonUnwrapped HeadView head, Instant inForceTo) {
+        static Listed of(VersionHead head, List<VersionHead> all) {
+            return new Listed(
+                    HeadView.of(head),
+                    all.stream()
+                            .filter(other -> other.number() > head.number())
+                            .map(VersionHead::inForceFrom)
+                            .min(Comparator.naturalOrder())
+                            .orElse(null));
+        }
+    }
+
     /** Every version of a room's chart. */
-    public record History(String room, List<HeadView> versions) {
+    public record History(String room, List<Listed> versions) {
         public static History of(String room, List<VersionHead> heads) {
-            return new History(room, heads.stream().map(HeadView::of).toList());
+            return new History(
+                    room, heads.stream().map(head -> Listed.of(head, heads)).toList());
         }
     }
 
