@@ -19,6 +19,7 @@ import wallchart.signoff.SignoffDesk;
 import wallchart.store.Database;
 import wallchart.technique.TechniqueRules;
 import wallchart.upkeep.EquipmentDesk;
+import wallchart.upkeep.OutputDue;
 import wallchart.web.Services;
 import wallchart.web.SiteFacts;
 import wallchart.web.WebServer;
@@ -69,8 +70,20 @@ public final class Application implements AutoCloseable {
             var audit = new AuditTrail(database, checkpoints, LedgerRecords.all());
             var upkeep = new EquipmentDesk(rooms, charts, physics.join(), database.clock());
             var planner = new ChartPlanner(rooms, charts, settings.chartRules(), physics.join(), desk);
+            var due = new OutputDue(Period.ofMonths(settings.equipment().outputDueMonths()));
             var services = new Services(
-                    facts(settings), rooms, charts, people, technique, grading, desk, upkeep, planner, audit, clock);
+                    facts(settings),
+                    rooms,
+                    charts,
+                    people,
+                    technique,
+                    grading,
+                    desk,
+                    upkeep,
+                    due,
+                    planner,
+                    audit,
+                    clock);
             var server = WebServer.start(webSettings(settings), services);
             return new Application(database, LedgerKeeper.start(database, checkpoints), server);
         } catch (RuntimeException failed) {

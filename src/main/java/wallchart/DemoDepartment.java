@@ -65,7 +65,8 @@ final class DemoDepartment {
                 site.session(),
                 site.ledger(),
                 site.reviewLimits(),
-                site.physicsLimits());
+                site.physicsLimits(),
+                site.equipment());
     }
 
     Settings settings() {

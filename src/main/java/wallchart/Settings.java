@@ -31,7 +31,8 @@ public record Settings(
         SessionPart session,
         LedgerPart ledger,
         ReviewLimits reviewLimits,
-        PhysicsLimits physicsLimits) {
+        PhysicsLimits physicsLimits,
+        EquipmentPart equipment) {
 
     private static final int HIGHEST_PORT = 65_535;
 
@@ -131,6 +132,17 @@ public record Settings(
     /** @param folder where the ledger's checkpoints and their key are kept; empty for the usual place */
     public record LedgerPart(Optional<Path> folder) {}
 
+    /** @param outputDueMonths months from one measurement of a tube's output to the next, 1 to 60 */
+    public record EquipmentPart(int outputDueMonths) {
+        private static final int MOST = 60;
+
+        public EquipmentPart {
+            if (outputDueMonths < 1 || outputDueMonths > MOST) {
+                throw new IllegalArgumentException("outputDueMonths is " + outputDueMonths + ": 1 to " + MOST);
+            }
+        }
+    }
+
     public Settings {
         patientGroups = List.copyOf(patientGroups);
         referenceLevels = List.copyOf(referenceLevels);
@@ -186,6 +198,7 @@ public record Settings(
                 new SessionPart(Duration.ofMinutes(15), Duration.ofHours(12)),
                 new LedgerPart(Optional.empty()),
                 ReviewLimits.DEFAULTS,
-                PhysicsLimits.DEFAULTS);
+                PhysicsLimits.DEFAULTS,
+                new EquipmentPart(12));
     }
 }

@@ -14,7 +14,8 @@ record SettingsDocument(
         SessionPart session,
         LedgerPart ledger,
         ReviewPart review,
-        PhysicsPart physics) {
+        PhysicsPart physics,
+        EquipmentPart equipment) {
 
     record ServerPart(String host, Integer port, Boolean secureCookies) {}
 
@@ -43,4 +44,6 @@ record SettingsDocument(
     record ReviewPart(BigDecimal maxExposureShiftDb, Integer maxKermaRisePercent) {}
 
     record PhysicsPart(BigDecimal maxJumpDb, BigDecimal maxSlopeDbPerCm) {}
+
+    record EquipmentPart(Integer outputDueMonths) {}
 }

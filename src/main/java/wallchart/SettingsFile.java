@@ -56,7 +56,8 @@ final class SettingsFile {
                         at("session", () -> session(document.session())),
                         ledger(document.ledger()),
                         at("review", () -> review(document.review())),
-                        at("physics", () -> physics(document.physics()))));
+                        at("physics", () -> physics(document.physics())),
+                        at("equipment", () -> equipment(document.equipment()))));
     }
 
     private <T> T at(String key, Supplier<T> making) {
@@ -210,5 +211,12 @@ final class SettingsFile {
             throw new IllegalArgumentException(key + " is missing: it must be given");
         }
         return value;
+    }
+
+    private Settings.EquipmentPart equipment(SettingsDocument.EquipmentPart part) {
+        var standard = defaults.equipment();
+        return part == null
+                ? standard
+                : new Settings.EquipmentPart(or(part.outputDueMonths(), standard.outputDueMonths()));
     }
 }

@@ -94,6 +94,11 @@ class SettingsFileTest {
         assertThat(read("physics: {maxSlopeDbPerCm: 1}").physicsLimits()).isEqualTo(new PhysicsLimits(1.0, 1.0));
     }
 
+    @Test
+    void how_often_a_tube_is_measured_is_the_sites_to_choose() throws IOException {
+        assertThat(read("equipment: {outputDueMonths: 6}").equipment()).isEqualTo(new Settings.EquipmentPart(6));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -122,6 +127,8 @@ class SettingsFileTest {
             physics: {maxJumpDb: 0}                    | physics: largest jump between bands is 0.0 dB: over 0, at most 10
             physics: {maxSlopeDbPerCm: 6}              | physics: largest slope inside a band is 6.0 dB per cm: over 0, at most 5
             physics: {maxSlope: 1}                     | physics.maxSlope is no known key: write one of maxJumpDb, maxSlopeDbPerCm
+            equipment: {outputDueMonths: 0}            | equipment: outputDueMonths is 0: 1 to 60
+            equipment: {outputDueMonths: 61}           | equipment: outputDueMonths is 61: 1 to 60
             patientGroups: [{id: Adult, label: A, by: age}]    | patient group is "Adult": 1 to 32 lower-case
             patientGroups: [{id: adult, label: A, by: height}] | by is "height": write age, weight or size
             patientGroups: [{label: A, by: age}]       | patientGroups.0: id is missing

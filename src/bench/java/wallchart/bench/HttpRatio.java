@@ -62,7 +62,8 @@ final class HttpRatio {
                 standard.session(),
                 standard.ledger(),
                 standard.reviewLimits(),
-                standard.physicsLimits());
+                standard.physicsLimits(),
+                standard.equipment());
         try (var application = Application.start(
                 settings, database, java.nio.file.Files.createTempDirectory("ledger"), Clock.systemUTC())) {
             return compare(application.port(), rooms, tokens);

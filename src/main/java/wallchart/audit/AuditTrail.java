@@ -36,10 +36,39 @@ public final class AuditTrail {
      * @param limit 1 to {@link #LONGEST_PAGE}
      */
     public List<Event> page(EventFilter filter, long after, int limit) {
+        requireLimit(limit);
+        return database.read(tx -> pages.page(tx, filter, after, limit));
+    }
+
+    /**
+     * The next events of a page in that order.
+     *
+     * @param after the last number of the page before; 0 for the first page
+     * @param limit 1 to {@link #LONGEST_PAGE}
+     */
+    public List<Event> page(EventFilter filter, EventOrder order, long after, int limit) {
+        if (order == EventOrder.OLDEST) {
+            return page(filter, after, limit);
+        }
+        requireLimit(limit);
+        long before = after == 0 ? Long.MAX_VALUE : after;
+        return database.read(tx -> pages.pageBack(tx, filter, before, limit));
+    }
+
+    private static void requireLimit(int limit) {
         if (limit < 1 || limit > LONGEST_PAGE) {
             throw new IllegalArgumentException("limit is " + limit + ": 1 to " + LONGEST_PAGE);
         }
-        return database.read(tx -> pages.page(tx, filter, after, limit));
+    }
+
+    /** One event by its number, with the text that its hash is taken of and its neighbours. */
+    public Optional<WholeEvent> findWhole(long seq) {
+        return database.read(tx -> events.find(tx, seq)
+                .map(event -> new WholeEvent(
+                        event,
+                        LedgerEncoding.findText(event),
+                        events.find(tx, seq - 1).map(Event::seq),
+                        events.find(tx, seq + 1).map(Event::seq))));
     }
 
     /** One event by its number. */

@@ -1,6 +1,7 @@
 package wallchart.audit;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,25 @@ final class EventPages {
                         .limit(limit - found.size())
                         .forEach(found::add);
                 next = page.size() < limit ? span.upTo() : page.get(limit - 1).seq();
+            }
+        }
+        return found;
+    }
+
+    /** What stands before a number, the newest first. */
+    List<Event> pageBack(ReadTx tx, EventFilter filter, long before, int limit) {
+        var found = new ArrayList<Event>();
+        var spans = new ArrayList<>(times.spans(tx, filter));
+        Collections.reverse(spans);
+        for (var span : spans) {
+            long upTo = Math.min(before - 1, span.upTo());
+            while (found.size() < limit && upTo > span.after()) {
+                var page = events.pageBack(tx, equal(filter), span.after(), upTo, limit);
+                page.stream()
+                        .filter(filter::isInPeriod)
+                        .limit(limit - found.size())
+                        .forEach(found::add);
+                upTo = page.size() < limit ? span.after() : page.get(limit - 1).seq() - 1;
             }
         }
         return found;

@@ -71,14 +71,25 @@ final class EventStore {
      * @param equal columns with what must stand in them, in the order room, actor, action; each combination has an index
      */
     List<Event> page(ReadTx tx, Map<String, String> equal, long after, long upTo, int limit) {
+        return page(tx, equal, after, upTo, limit, "");
+    }
+
+    /** The same by descending number. */
+    List<Event> pageBack(ReadTx tx, Map<String, String> equal, long after, long upTo, int limit) {
+        return page(tx, equal, after, upTo, limit, " DESC");
+    }
+
+    private static List<Event> page(
+            ReadTx tx, Map<String, String> equal, long after, long upTo, int limit, String direction) {
         var conditions = equal.keySet().stream()
                 .map(column -> column + " = :" + column + " AND ")
                 .collect(Collectors.joining());
         // the columns stand in the order too, or H2 would sort all events that have these values
-        var order = equal.keySet().stream().map(column -> column + ", ").collect(Collectors.joining());
+        var order =
+                equal.keySet().stream().map(column -> column + direction + ", ").collect(Collectors.joining());
         return tx.handle()
-                .createQuery(SELECT + "WHERE " + conditions + "seq > :after AND seq <= :upTo ORDER BY " + order
-                        + "seq FETCH FIRST :limit ROWS ONLY")
+                .createQuery(SELECT + "WHERE " + conditions + "seq > :after AND seq <= :upTo ORDER BY " + order + "seq"
+                        + direction + " FETCH FIRST :limit ROWS ONLY")
                 .bindMap(equal)
                 .bind("after", after)
                 .bind("upTo", upTo)

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.UncheckedIOException;
 import java.util.Map;
+import java.util.Optional;
 import wallchart.store.CanonicalJson;
 import wallchart.store.Sha256;
 
@@ -25,6 +26,15 @@ final class LedgerEncoding {
     /** The text that is hashed. */
     static String text(Event event) {
         return CanonicalJson.of(members(event).toString()).text();
+    }
+
+    /** The same; empty where the details are no JSON, because somebody put them in the place of what was entered. */
+    static Optional<String> findText(Event event) {
+        try {
+            return Optional.of(text(event));
+        } catch (UncheckedIOException | IllegalArgumentException notJson) {
+            return Optional.empty();
+        }
     }
 
     /** The whole event as one line of an export: the hashed text with the hash as one more member. */

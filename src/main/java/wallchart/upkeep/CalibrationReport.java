@@ -10,6 +10,7 @@ import wallchart.physics.TubeFit;
  * How the beam model fits the tube of one revision, for the physicist who measured it.
  *
  * @param fit the calibration, or why there is none
+ * @param fitted the same with its curve; absent where the tube is uncalibrated
  * @param halfValueLayerStated mm Al at the kV of the measured half-value layer, modelled with the stated filtration; absent where the
  *     model does not reach it
  * @param halfValueLayerFitted the same with the fitted filtration; absent where the tube is uncalibrated
@@ -19,6 +20,7 @@ import wallchart.physics.TubeFit;
 public record CalibrationReport(
         RoomRevision revision,
         TubeFit fit,
+        Optional<FittedTube> fitted,
         OptionalDouble halfValueLayerStated,
         OptionalDouble halfValueLayerFitted,
         List<String> confirmed,

@@ -22,11 +22,13 @@ final class CalibrationReports {
     private final Rooms rooms;
     private final BeamPhysics physics;
     private final Calibrations calibrations;
+    private final FittedTubes fittedTubes;
 
     CalibrationReports(Rooms rooms, BeamPhysics physics, Calibrations calibrations) {
         this.rooms = rooms;
         this.physics = physics;
         this.calibrations = calibrations;
+        this.fittedTubes = new FittedTubes(physics, calibrations);
     }
 
     CalibrationReport of(RoomRevision revision) {
@@ -35,6 +37,7 @@ final class CalibrationReports {
         return new CalibrationReport(
                 revision,
                 calibrations.fit(tube),
+                fittedTubes.find(tube),
                 halfValueLayer(tube, output, output.map(MeasuredOutput::totalFiltration)),
                 halfValueLayer(tube, output, calibrations.find(tube).map(TubeCalibration::totalFiltration)),
                 confirmed(revision),
@@ -47,6 +50,10 @@ final class CalibrationReports {
         return fit instanceof TubeFit.Uncalibrated uncalibrated
                 ? List.of(uncalibrated.reason())
                 : ((TubeCalibration) fit).sentences(confirmed);
+    }
+
+    Optional<FittedTube> findFitted(Tube tube) {
+        return fittedTubes.find(tube);
     }
 
     FittedFiltration fitted(Tube before, Tube after) {

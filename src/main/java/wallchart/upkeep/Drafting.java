@@ -100,7 +100,8 @@ final class Drafting {
                                 .map(asked ->
                                         new EquipmentOutcome.Asked(relative(asked.field(), place), asked.question()))
                                 .toList(),
-                        questioned.notes())
+                        questioned.notes(),
+                        questioned.fit())
                 : why;
     }
 

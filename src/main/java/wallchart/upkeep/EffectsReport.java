@@ -18,13 +18,15 @@ import wallchart.technique.RowEffect;
  * @param charts the version in force and those scheduled, in the order of their numbers
  * @param fitted what filters the tube's beam as its half-value layer has it
  * @param calibration sentences on the tube as it is afterwards: what is questioned or was confirmed, the fit, remarks
+ * @param fit the same in figures; absent where the tube is uncalibrated
  */
 public record EffectsReport(
         List<OutputShift> outputs,
         List<GridShift> grids,
         List<OfVersion> charts,
         FittedFiltration fitted,
-        List<String> calibration) {
+        List<String> calibration,
+        Optional<FittedTube> fit) {
 
     /** So that rounding does not prefer a row where a measured tube voltage moves as much. */
     private static final double NO_DIFFERENCE = 1e-6;

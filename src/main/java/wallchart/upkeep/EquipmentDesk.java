@@ -62,7 +62,8 @@ public final class EquipmentDesk {
         this(
                 rooms,
                 charts,
-                new Drafting(rooms, new MeasurementChecks(calibrations, effects)),
+                new Drafting(
+                        rooms, new MeasurementChecks(calibrations, new FittedTubes(physics, calibrations), effects)),
                 new CalibrationReports(rooms, physics, calibrations),
                 effects,
                 clock);
@@ -151,7 +152,8 @@ public final class EquipmentDesk {
                 GridShift.between(before, after),
                 answering,
                 calibrations.fitted(before.tube(), after.tube()),
-                sentences(before, after, confirmed));
+                sentences(before, after, confirmed),
+                calibrations.findFitted(after.tube()));
     }
 
     private List<String> sentences(Room before, Room after, List<String> confirmed) {

@@ -2,6 +2,7 @@ package wallchart.upkeep;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import wallchart.equipment.EquipmentReading.Problem;
 import wallchart.equipment.RoomRevision;
 import wallchart.physics.TubeQuestion;
@@ -47,8 +48,9 @@ public sealed interface EquipmentOutcome {
      * Something measured looks like a slip; whoever measured it measures again, or confirms exactly these.
      *
      * @param notes what else is to be said of the measurement
+     * @param fit of what was measured, to see what is off; absent where the tube is uncalibrated
      */
-    record Questioned(List<Asked> questions, List<String> notes) implements Refused {
+    record Questioned(List<Asked> questions, List<String> notes, Optional<FittedTube> fit) implements Refused {
         public Questioned {
             questions = List.copyOf(questions);
             notes = List.copyOf(notes);

@@ -38,10 +38,12 @@ final class MeasurementChecks {
     private static final int MOST_UNCERTAINTY = 50;
 
     private final Calibrations calibrations;
+    private final FittedTubes fittedTubes;
     private final EquipmentEffects effects;
 
-    MeasurementChecks(Calibrations calibrations, EquipmentEffects effects) {
+    MeasurementChecks(Calibrations calibrations, FittedTubes fittedTubes, EquipmentEffects effects) {
         this.calibrations = calibrations;
+        this.fittedTubes = fittedTubes;
         this.effects = effects;
     }
 
@@ -113,7 +115,8 @@ final class MeasurementChecks {
                     questions.stream()
                             .map(question -> new Asked(field(output, question), question))
                             .toList(),
-                    fit.map(found -> found.notes(entry.confirmed())).orElse(List.of())));
+                    fit.map(found -> found.notes(entry.confirmed())).orElse(List.of()),
+                    fittedTubes.find(after.tube())));
         }
         confirmed.removeAll(codes);
         return unasked(confirmed);

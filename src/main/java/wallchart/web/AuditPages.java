@@ -5,10 +5,15 @@ import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.util.Set;
 import wallchart.audit.AuditTrail;
 import wallchart.audit.EventFilter;
+import wallchart.audit.EventOrder;
+import wallchart.web.problem.ProblemCode;
+import wallchart.web.problem.RequestRefused;
 import wallchart.web.request.Parameters;
+import wallchart.web.request.PathParameters;
 import wallchart.web.request.ReviewBody;
 import wallchart.web.request.Syntaxes;
 import wallchart.web.view.EventView;
@@ -19,18 +24,22 @@ final class AuditPages {
 
     private static final String LINES = "application/x-ndjson";
     private static final int USUAL_PAGE = 100;
-    private static final Set<String> FILTERS = Set.of("after", "limit", "room", "actor", "action", "from", "to");
+    private static final Set<String> FILTERS =
+            Set.of("after", "limit", "room", "actor", "action", "from", "to", "order");
 
     private final AuditTrail trail;
+    private final Clock clock;
 
-    AuditPages(AuditTrail trail) {
+    AuditPages(AuditTrail trail, Clock clock) {
         this.trail = trail;
+        this.clock = clock;
     }
 
     void events(Context ctx) {
         var asked = Parameters.of(ctx.queryString(), FILTERS, Set.of());
         long after = asked.find("after", Syntaxes.EVENT).orElse(0L);
         int limit = asked.find("limit", Syntaxes.PAGE).orElse(USUAL_PAGE);
+        var order = asked.find("order", Syntaxes.EVENT_ORDER).orElse(EventOrder.OLDEST);
         var filter = new EventFilter(
                 asked.find("room", Syntaxes.SLUG),
                 asked.find("actor", Syntaxes.ACTOR),
@@ -38,12 +47,25 @@ final class AuditPages {
                 asked.find("from", Syntaxes.INSTANT),
                 asked.find("to", Syntaxes.INSTANT));
         asked.refuseMistakes();
-        Answers.json(ctx, EventView.Page.of(trail.page(filter, after, limit), limit));
+        Answers.json(ctx, EventView.Page.of(trail.page(filter, order, after, limit), limit));
+    }
+
+    void event(Context ctx) {
+        Parameters.none(ctx.queryString());
+        long seq = PathParameters.event(ctx);
+        Answers.json(
+                ctx,
+                trail.findWhole(seq)
+                        .map(EventView.Whole::of)
+                        .orElseThrow(() -> new RequestRefused(
+                                ProblemCode.UNKNOWN_EVENT,
+                                "the ledger has no event " + seq + ": see GET /api/v1/audit/events?order=newest")));
     }
 
     void verification(Context ctx) {
         Parameters.none(ctx.queryString());
-        Answers.json(ctx, VerificationView.of(trail.verify()));
+        var found = trail.verify();
+        Answers.json(ctx, VerificationView.of(found, trail.findStop(), clock.instant()));
     }
 
     void review(Context ctx) {

@@ -43,6 +43,6 @@ record Pages(
                 new PlanningPages(services),
                 new PeoplePages(services.people()),
                 new RoomTokenPages(services),
-                new AuditPages(services.audit()));
+                new AuditPages(services.audit(), services.clock()));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import wallchart.chart.ChartVersion;
 import wallchart.chart.VersionHead;
+import wallchart.equipment.Room;
 import wallchart.technique.Refusal;
 import wallchart.technique.Technique;
 import wallchart.web.problem.Failures;
@@ -29,9 +30,14 @@ final class RoomPages {
         var caller = Doorkeeper.caller(ctx);
         var lines = services.rooms().list().stream()
                 .filter(room -> caller.mayRead(room.id()))
-                .map(room -> RoomView.Line.of(room, chartNow(room.id())))
+                .map(room -> line(room))
                 .toList();
         Answers.json(ctx, new RoomView.Lines(lines));
+    }
+
+    private RoomView.Line line(Room room) {
+        var today = LocalDate.ofInstant(services.clock().instant(), ZoneOffset.UTC);
+        return RoomView.Line.of(room, chartNow(room.id()), services.outputDue(), today);
     }
 
     void room(Context ctx) {

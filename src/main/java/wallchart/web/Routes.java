@@ -85,6 +85,7 @@ final class Routes {
         declareChanges(pages);
 
         get("/api/v1/audit/events", pages.audit()::events, REVIEWERS);
+        get("/api/v1/audit/events/{seq}", pages.audit()::event, REVIEWERS);
         get("/api/v1/audit/verification", pages.audit()::verification, REVIEWERS);
         routes.post("/api/v1/audit/reviews", pages.audit()::review, PHYSICIST);
         get("/api/v1/audit/export", pages.audit()::export, REVIEWERS);

@@ -10,6 +10,7 @@ import wallchart.planning.ChartPlanner;
 import wallchart.signoff.SignoffDesk;
 import wallchart.technique.TechniqueRules;
 import wallchart.upkeep.EquipmentDesk;
+import wallchart.upkeep.OutputDue;
 
 /** What the handlers call; built once by the composition root. */
 public record Services(
@@ -21,6 +22,7 @@ public record Services(
         ChartPhysics physics,
         SignoffDesk desk,
         EquipmentDesk upkeep,
+        OutputDue outputDue,
         ChartPlanner planner,
         AuditTrail audit,
         Clock clock) {}

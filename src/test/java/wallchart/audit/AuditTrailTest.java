@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,6 +48,62 @@ class AuditTrailTest extends OnEveryDatabase {
         assertThat(numbers(EventFilter.ALL, 0, 3)).containsExactly(1L, 2L, 3L);
         assertThat(numbers(EventFilter.ALL, 3, 3)).containsExactly(4L);
         assertThat(numbers(EventFilter.ALL, 4, 3)).isEmpty();
+    }
+
+    @Test
+    void the_newest_first_pages_follow_each_other_backwards() {
+        assertThat(back(EventFilter.ALL, 0, 3)).containsExactly(4L, 3L, 2L);
+        assertThat(back(EventFilter.ALL, 2, 3)).containsExactly(1L);
+        assertThat(back(EventFilter.ALL, 1, 3)).isEmpty();
+        assertThat(back(filter("r2", null, null, null, null), 0, 9)).containsExactly(3L, 2L);
+        assertThat(back(filter(null, "lead", null, null, null), 3, 9)).containsExactly(1L);
+    }
+
+    @Test
+    void an_event_is_shown_with_its_neighbours_and_whether_its_hash_is_that_of_its_text() {
+        var first = trail.findWhole(1).orElseThrow();
+        assertThat(first.fits()).isTrue();
+        assertThat(first.before()).isEmpty();
+        assertThat(first.next()).contains(2L);
+        assertThat(trail.findWhole(4).orElseThrow().next()).isEmpty();
+        assertThat(trail.findWhole(5)).isEmpty();
+        var event = first.event();
+        var other = new Event(
+                1,
+                event.at(),
+                "somebody else",
+                "lead",
+                "version-signed",
+                "r1/version/1",
+                event.room(),
+                "First",
+                "{}",
+                event.requestId(),
+                event.prev(),
+                event.hash());
+        assertThat(new WholeEvent(other, LedgerEncoding.findText(other), Optional.empty(), Optional.empty()).fits())
+                .isFalse();
+    }
+
+    @Test
+    void an_event_whose_details_are_no_json_has_no_text_and_does_not_fit() {
+        var event = trail.findWhole(1).orElseThrow().event();
+        var broken = new Event(
+                1,
+                event.at(),
+                "lead",
+                "lead",
+                "version-signed",
+                "r1/version/1",
+                event.room(),
+                "First",
+                "{oops",
+                event.requestId(),
+                event.prev(),
+                event.hash());
+        assertThat(LedgerEncoding.findText(broken)).isEmpty();
+        assertThat(new WholeEvent(broken, Optional.empty(), Optional.empty(), Optional.empty()).fits())
+                .isFalse();
     }
 
     @Test
@@ -92,7 +149,31 @@ class AuditTrailTest extends OnEveryDatabase {
                 found.addAll(page);
             } while (page.size() == 7 && found.get(found.size() - 1) < 500);
             assertThat(found.stream().filter(seq -> seq <= 500)).isEqualTo(expected);
+            var all = filter(room, null, null, from, to);
+            assertThat(allBack(all)).isEqualTo(reversed(allForward(all)));
         }
+    }
+
+    private List<Long> allBack(EventFilter filter) {
+        var found = new ArrayList<Long>();
+        List<Long> page;
+        do {
+            page = back(filter, found.isEmpty() ? 0 : found.get(found.size() - 1), 7);
+            found.addAll(page);
+        } while (page.size() == 7);
+        return found;
+    }
+
+    private List<Long> allForward(EventFilter filter) {
+        var found = new ArrayList<>(numbers(filter, 0, 500));
+        found.addAll(found.size() < 500 ? List.of() : numbers(filter, found.get(499), 500));
+        return found;
+    }
+
+    private static List<Long> reversed(List<Long> numbers) {
+        var reversed = new ArrayList<>(numbers);
+        Collections.reverse(reversed);
+        return reversed;
     }
 
     private static String after(List<Instant> at, int seconds) {
@@ -134,6 +215,12 @@ class AuditTrailTest extends OnEveryDatabase {
                                 "INSERT INTO audit_event SELECT 9, at, actor, role, action, object, room, reason, details,"
                                         + " request_id, prev, REPEAT('a', 64) FROM audit_event WHERE seq = 2")))
                 .isInstanceOf(ConstraintViolated.class);
+    }
+
+    private List<Long> back(EventFilter filter, long before, int limit) {
+        return trail.page(filter, EventOrder.NEWEST, before, limit).stream()
+                .map(Event::seq)
+                .toList();
     }
 
     private List<Long> numbers(EventFilter filter, long after, int limit) {

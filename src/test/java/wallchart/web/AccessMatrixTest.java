@@ -113,6 +113,7 @@ class AccessMatrixTest {
             POST   /api/v1/changes/{id}/second-review            401    403      403        403          403  +         403
             GET    /api/v1/second-reviews                        401    403      403        +            +    +         +
             GET    /api/v1/audit/events                          401    403      403        403          +    +         403
+            GET    /api/v1/audit/events/{seq}                    401    403      403        403          +    +         403
             GET    /api/v1/audit/verification                    401    403      403        403          +    +         403
             POST   /api/v1/audit/reviews                         401    403      403        403          403  +         403
             GET    /api/v1/audit/export                          401    403      403        403          +    +         403
@@ -216,6 +217,7 @@ class AccessMatrixTest {
                 .replace("{room}", "r1")
                 .replace("{number}", "1")
                 .replace("{id}", "1")
+                .replace("{seq}", "1")
                 .replace(ROW, "KNEE/ap/adult/table-bucky/10-13")
                 .replace("{grid}", "g10")
                 .replace("/pages/{folder}/{file}", "/pages/directives/live.js")

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import wallchart.people.Role;
+import wallchart.store.Sha256;
 
 /** The ledger over HTTP: for those who audit, and for nobody else. */
 class AuditWebTest {
@@ -50,10 +51,59 @@ class AuditWebTest {
         SERVICE.person(Role.LEAD).get(AUDIT + "/events?after=999999999").then().body("events", empty());
     }
 
+    @Test
+    void the_newest_come_first_where_they_are_asked_for() {
+        var auditor = SERVICE.person(Role.LEAD);
+        var first = auditor.get(AUDIT + "/events?order=newest&limit=1").jsonPath();
+        int newest = first.getInt("next");
+        assertThat(first.getInt("events[0].seq")).isEqualTo(newest);
+        SERVICE.person(Role.LEAD)
+                .get(AUDIT + "/events?order=newest&limit=1&after=" + newest)
+                .then()
+                .body("events.seq", contains(newest - 1));
+        SERVICE.person(Role.LEAD)
+                .get(AUDIT + "/events?order=newest&after=1")
+                .then()
+                .body("events", empty())
+                .body("next", nullValue());
+    }
+
+    @Test
+    void one_event_comes_with_its_text_and_its_neighbours() {
+        var whole = SERVICE.person(Role.PHYSICIST).get(AUDIT + "/events/2");
+        whole.then()
+                .statusCode(200)
+                .body("event.seq", equalTo(2))
+                .body("hashFits", equalTo(true))
+                .body("before", equalTo(1))
+                .body("next", equalTo(3));
+        // SHA-256 of the text by the platform: FIPS 180-4
+        assertThat(Sha256.hex(whole.jsonPath().getString("text")))
+                .isEqualTo(whole.jsonPath().getString("event.hash"));
+        SERVICE.person(Role.PHYSICIST).get(AUDIT + "/events/1").then().body("before", nullValue());
+    }
+
+    @Test
+    void an_event_that_nobody_entered_is_not_found() {
+        SERVICE.person(Role.LEAD)
+                .get(AUDIT + "/events/999999999")
+                .then()
+                .statusCode(404)
+                .body("code", equalTo("unknown-event"));
+        for (var mistaken : new String[] {"0", "x", "01", "1234567890"}) {
+            SERVICE.person(Role.LEAD)
+                    .get(AUDIT + "/events/" + mistaken)
+                    .then()
+                    .statusCode(400)
+                    .body("errors[0].parameter", equalTo("seq"));
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
                 "after=-1",
+                "order=last",
                 "after=x",
                 "after=01",
                 "limit=0",
@@ -80,6 +130,8 @@ class AuditWebTest {
                 .then()
                 .statusCode(200)
                 .body("sound", equalTo(true))
+                .body("stopped", nullValue())
+                .body("checkedAt", notNullValue())
                 .body("firstBad", nullValue());
     }
 

@@ -45,6 +45,7 @@ import wallchart.technique.LevelUnit;
 import wallchart.technique.ReferenceLevel;
 import wallchart.technique.TechniqueRules;
 import wallchart.upkeep.EquipmentDesk;
+import wallchart.upkeep.OutputDue;
 
 /**
  * An invented department: room r1 with two versions of a chart, room r2 with equipment and no chart.
@@ -113,6 +114,7 @@ final class Department {
                 GRADING,
                 desk,
                 new EquipmentDesk(rooms, charts, PHYSICS, clock),
+                new OutputDue(Period.ofYears(1)),
                 new ChartPlanner(rooms, charts, ChartRules.adultsOnly(), PHYSICS, desk),
                 new AuditTrail(database, new Checkpoints(ledgerFolder()), records()),
                 clock);

@@ -1,6 +1,8 @@
 package wallchart.web;
 
+import static java.util.Comparator.comparing;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
@@ -188,7 +190,8 @@ class EquipmentWebTest {
                 .body("errors[0].value", equalTo("64.7 uGy/mAs"))
                 .body("errors[0].detail", containsString("80 kV"))
                 .body("detail", containsString("\"confirmed\": [\"output-at-80\"]"))
-                .body("errors[0].confirm", equalTo("output-at-80"));
+                .body("errors[0].confirm", equalTo("output-at-80"))
+                .body("fit.points.find { it.questioned }.kV", equalTo(80));
         calls.putOutput("r1", with(anOddOutput("2026-03-01"), "confirmed", List.of("output-at-100")))
                 .then()
                 .statusCode(422);
@@ -203,6 +206,23 @@ class EquipmentWebTest {
                 .statusCode(200)
                 .body("points.findAll { it.questioned }.kV", equalTo(List.of(80)))
                 .body("confirmed", equalTo(List.of("output-at-80")));
+    }
+
+    @Test
+    void the_curve_of_the_fit_goes_through_what_is_fitted_at_the_measured_tube_voltages() {
+        var tried = calls.tryOutput("r1", without(output("2026-03-01", 1), "reason"));
+        tried.then().statusCode(200).body("fit.points.kV", equalTo(List.of(50, 60, 80, 100, 120, 150)));
+        List<Map<String, Number>> curve = tried.path("fit.curve");
+        List<Map<String, Number>> points = tried.path("fit.points");
+        assertThat(curve).hasSize(21).isSortedAccordingTo(comparing(point -> point.get("kV")
+                .doubleValue()));
+        for (var point : points) {
+            var there = curve.stream()
+                    .filter(other -> other.get("kV").equals(point.get("kV")))
+                    .findFirst();
+            assertThat(there.orElseThrow().get("fitted").doubleValue())
+                    .isCloseTo(point.get("fitted").doubleValue(), within(0.001));
+        }
     }
 
     /** Air kerma in uGy is 8.76 times the exposure in mR: all values are divided by it. */

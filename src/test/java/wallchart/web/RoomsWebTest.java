@@ -43,6 +43,20 @@ class RoomsWebTest {
     }
 
     @Test
+    void the_rooms_say_when_their_tubes_are_to_be_measured_again() {
+        SERVICE.person(Role.RADIOGRAPHER)
+                .get("/api/v1/rooms")
+                .then()
+                .body("rooms[0].outputMeasuredOn", equalTo("2026-01-14"))
+                .body("rooms[0].outputDue", equalTo("2027-01-14"))
+                .body("rooms[0].outputOverdue", equalTo(false))
+                .body("rooms[0].reviewOverdue", equalTo(false))
+                .body("rooms[1].outputMeasuredOn", nullValue())
+                .body("rooms[1].outputDue", nullValue())
+                .body("rooms[1].outputOverdue", equalTo(true));
+    }
+
+    @Test
     void a_room_tells_stations_limits_and_measured_output() {
         SERVICE.workstation("r1")
                 .get("/api/v1/rooms/r1")

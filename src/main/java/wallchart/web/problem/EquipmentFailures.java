@@ -2,10 +2,12 @@ package wallchart.web.problem;
 
 import static wallchart.web.problem.ProblemCode.*;
 
+import java.util.LinkedHashMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wallchart.upkeep.EquipmentOutcome;
+import wallchart.web.view.FitView;
 
 /** As {@link Failures}, of what a physicist enters. */
 public final class EquipmentFailures {
@@ -66,6 +68,9 @@ public final class EquipmentFailures {
                                 .map(asked -> asked.question().sentence()),
                         questioned.notes().stream())
                 .toList();
+        var members = new LinkedHashMap<String, Object>();
+        members.put("errors", errors);
+        questioned.fit().ifPresent(fit -> members.put("fit", FitView.of(fit)));
         int more = sentences.size() - MOST_IN_WORDS;
         return Problem.of(
                 QUESTIONED_MEASUREMENT,
@@ -73,7 +78,6 @@ public final class EquipmentFailures {
                         + (more > 0 ? "; and " + more + " more" : "") + ". To stand by it, send \"confirmed\": ["
                         + codes
                         + "]",
-                "errors",
-                errors);
+                members);
     }
 }

@@ -68,6 +68,11 @@ public record Problem(ProblemCode code, String detail, Map<String, Object> membe
         return new Problem(code, detail, Map.of(member, value), Map.of());
     }
 
+    /** With several of them. */
+    static Problem of(ProblemCode code, String detail, Map<String, Object> members) {
+        return new Problem(code, detail, members, Map.of());
+    }
+
     /** A request whose fields are wrong; the detail names the first. An answer is no larger than somebody reads. */
     public static Problem wrongFields(ProblemCode code, List<FieldError> errors) {
         var shown =

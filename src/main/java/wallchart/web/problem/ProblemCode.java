@@ -29,6 +29,7 @@ public enum ProblemCode {
     UNKNOWN_VERSION(404, "The chart has no such version", "Ask for a version that the list of versions has."),
     UNKNOWN_REVISION(
             404, "The room's equipment has no such revision", "Ask for a revision that the list of revisions has."),
+    UNKNOWN_EVENT(404, "The ledger has no such event", "Ask for an event that GET /api/v1/audit/events lists."),
     UNKNOWN_PART(404, "The room has no such part", "Name a part that the room's equipment has, or put all of it."),
     UNKNOWN_CHANGE(404, "There is no such change", "See GET /api/v1/changes."),
     UNKNOWN_ROW(404, "There is no such row", "Name a row of the chart, or one that the change adds or edits."),

@@ -31,4 +31,16 @@ public final class PathParameters {
                         ProblemCode.INVALID_PARAMETER,
                         List.of(new FieldError("number", null, Parameters.echo(text), syntax.rule())))));
     }
+
+    /** The number of an event, 1 or more. */
+    public static long event(Context ctx) {
+        var text = ctx.pathParam("seq");
+        return Syntaxes.EVENT
+                .read(text)
+                .filter(seq -> seq > 0)
+                .orElseThrow(() -> new RequestRefused(Problem.wrongFields(
+                        ProblemCode.INVALID_PARAMETER,
+                        List.of(new FieldError(
+                                "seq", null, Parameters.echo(text), "the number of an event, 1 to 999999999")))));
+    }
 }

@@ -7,6 +7,7 @@ import java.time.OffsetDateTime;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import wallchart.audit.AuditTrail;
+import wallchart.audit.EventOrder;
 import wallchart.equipment.Slugs;
 import wallchart.equipment.SupportKind;
 import wallchart.quantity.Distance;
@@ -78,6 +79,9 @@ public final class Syntaxes {
     public static final Syntax<Integer> PAGE =
             new Syntax<>("1 to " + AuditTrail.LONGEST_PAGE + " events", text -> number(text, MOST_PAGE_DIGITS)
                     .filter(limit -> limit >= 1 && limit <= AuditTrail.LONGEST_PAGE));
+
+    /** Which events come first. */
+    public static final Syntax<EventOrder> EVENT_ORDER = new Syntax<>("oldest or newest", EventOrder::find);
 
     /** The name somebody signs in with, or the program's own. */
     public static final Syntax<String> ACTOR =

@@ -23,6 +23,7 @@ import wallchart.upkeep.EffectsReport.SinceSigning;
  * @param largestOutputRatioAt where that is; null where it is
  * @param fittedFiltration what filters the tube's beam as its half-value layer has it
  * @param calibration sentences on the tube as it is afterwards: what is questioned or was confirmed, the fit, remarks
+ * @param fit the same in figures; null where the tube is uncalibrated
  * @param limits what the figures leave out, a text, written
  */
 public record EffectsView(
@@ -33,6 +34,7 @@ public record EffectsView(
         BeamView largestOutputRatioAt,
         FittedView fittedFiltration,
         List<String> calibration,
+        FitView fit,
         List<OutputView> outputs,
         List<FactorView> gridFactors,
         List<ChartView> charts,
@@ -148,6 +150,7 @@ public record EffectsView(
                 report.largestOutput().map(BeamView::of).orElse(null),
                 FittedView.of(report.fitted()),
                 report.calibration(),
+                report.fit().map(FitView::of).orElse(null),
                 report.outputs().stream().map(OutputView::of).toList(),
                 report.grids().stream().map(FactorView::of).toList(),
                 report.charts().stream().map(ChartView::of).toList(),

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonRawValue;
 import java.time.Instant;
 import java.util.List;
 import wallchart.audit.Event;
+import wallchart.audit.WholeEvent;
 
 /** One entry of the ledger; {@code room} and {@code requestId} are null where it has none. */
 public record EventView(
@@ -30,10 +31,29 @@ public record EventView(
                 event.object(),
                 event.room().orElse(null),
                 event.reason(),
-                event.details(),
+                Json.objectOrWords(event.details()),
                 event.requestId().orElse(null),
                 event.prev(),
                 event.hash());
+    }
+
+    /**
+     * One event in full.
+     *
+     * @param text what its hash is taken of; null where its details are no JSON
+     * @param hashFits false where the event is not what was entered
+     * @param before number of the event before it; null of the first
+     * @param next number of the event after it; null of the newest
+     */
+    public record Whole(EventView event, String text, boolean hashFits, Long before, Long next) {
+        public static Whole of(WholeEvent whole) {
+            return new Whole(
+                    EventView.of(whole.event()),
+                    whole.text().orElse(null),
+                    whole.fits(),
+                    whole.before().orElse(null),
+                    whole.next().orElse(null));
+        }
     }
 
     /**

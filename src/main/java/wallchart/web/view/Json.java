@@ -2,6 +2,7 @@ package wallchart.web.view;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.io.SerializedString;
@@ -61,6 +62,19 @@ public final class Json {
             throw new IllegalStateException("a view cannot be written as JSON", impossible);
         }
         return bytes;
+    }
+
+    /** A stored object as it is; what somebody put in its place and is no object stands under {@code unreadable}. */
+    static String objectOrWords(String stored) {
+        try {
+            return MAPPER.readTree(stored).isObject() ? stored : unreadable(stored);
+        } catch (JsonProcessingException notJson) {
+            return unreadable(stored);
+        }
+    }
+
+    private static String unreadable(String stored) {
+        return MAPPER.createObjectNode().put("unreadable", stored).toString();
     }
 
     /** A value that stands in many answers, as JSON that is copied into each. */

@@ -1,9 +1,12 @@
 package wallchart.web.view;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import wallchart.chart.VersionHead;
+import wallchart.equipment.MeasuredOutput;
 import wallchart.equipment.Room;
+import wallchart.upkeep.OutputDue;
 
 /** One room with everything its chart depends on; chart is null where none is in force. */
 public record RoomView(
@@ -16,10 +19,31 @@ public record RoomView(
         List<ReceptorView> receptors,
         List<SupportView> supports) {
 
-    /** One line of the list of rooms. */
-    public record Line(String room, String name, ChartHeadView chart) {
-        public static Line of(Room room, Optional<VersionHead> chart) {
-            return new Line(room.id(), room.name(), chart.map(ChartHeadView::of).orElse(null));
+    /**
+     * One line of the list of rooms.
+     *
+     * @param reviewOverdue whether the day has passed on which the chart in force was to be reviewed
+     * @param outputMeasuredOn day of the tube's last measurement; null where nobody measured it
+     * @param outputDue day by which it is to be measured again; null where nobody measured it
+     * @param outputOverdue whether that day has passed, or nobody measured the tube
+     */
+    public record Line(
+            String room,
+            String name,
+            ChartHeadView chart,
+            boolean reviewOverdue,
+            LocalDate outputMeasuredOn,
+            LocalDate outputDue,
+            boolean outputOverdue) {
+        public static Line of(Room room, Optional<VersionHead> chart, OutputDue due, LocalDate today) {
+            return new Line(
+                    room.id(),
+                    room.name(),
+                    chart.map(ChartHeadView::of).orElse(null),
+                    chart.filter(head -> today.isAfter(head.reviewDue())).isPresent(),
+                    room.tube().output().map(MeasuredOutput::measuredOn).orElse(null),
+                    due.day(room).orElse(null),
+                    due.isOverdue(room, today));
         }
     }
 

@@ -2,12 +2,15 @@ package wallchart.web.view;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import wallchart.audit.Checkpoint;
 import wallchart.audit.Verification;
 
 /**
  * Whether the ledger is sound.
  *
+ * @param checkedAt when this was found
+ * @param stopped why nothing is entered any more; null while the ledger goes on
  * @param events how many there are; null where it is not sound
  * @param head the hash of the last; null where it is not sound
  * @param checkpoint the newest signed statement it was held against; null where there is none yet, or it is not sound
@@ -15,7 +18,14 @@ import wallchart.audit.Verification;
  * @param firstBad the first event that cannot be trusted; null where it is sound
  */
 public record VerificationView(
-        boolean sound, Long events, String head, CheckpointView checkpoint, List<String> notes, FirstBad firstBad) {
+        boolean sound,
+        Instant checkedAt,
+        String stopped,
+        Long events,
+        String head,
+        CheckpointView checkpoint,
+        List<String> notes,
+        FirstBad firstBad) {
 
     /** Where the doubt begins. */
     public record FirstBad(long seq, String what) {}
@@ -28,12 +38,15 @@ public record VerificationView(
         }
     }
 
-    public static VerificationView of(Verification verification) {
+    public static VerificationView of(Verification verification, Optional<String> stop, Instant checkedAt) {
+        var stopped = stop.orElse(null);
         if (verification instanceof Verification.Sound sound) {
             var checkpoint = sound.checkpoint().map(CheckpointView::of).orElse(null);
-            return new VerificationView(true, sound.events(), sound.head(), checkpoint, sound.notes(), null);
+            return new VerificationView(
+                    true, checkedAt, stopped, sound.events(), sound.head(), checkpoint, sound.notes(), null);
         }
         var doubtful = (Verification.Doubtful) verification;
-        return new VerificationView(false, null, null, null, List.of(), new FirstBad(doubtful.seq(), doubtful.what()));
+        return new VerificationView(
+                false, checkedAt, stopped, null, null, null, List.of(), new FirstBad(doubtful.seq(), doubtful.what()));
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -33,7 +34,7 @@ class EquipmentFailuresTest {
             new EquipmentOutcome.UnknownPart("grid g9", List.of("g10")),
             new EquipmentOutcome.OlderMeasurement(DAY.minusDays(1), DAY),
             new EquipmentOutcome.Questioned(
-                    List.of(new Asked("/points/3", POINT.question())), List.of("a fourth helps")));
+                    List.of(new Asked("/points/3", POINT.question())), List.of("a fourth helps"), Optional.empty()));
 
     @Test
     void every_kind_has_a_status_of_its_own() {

@@ -1,0 +1,88 @@
+// Whether the ledger is sound. Nothing is green here that was not just found out.
+import { html, nothing } from '/pages/lit-html.js';
+import * as api from '/pages/api.js';
+import { instant } from '/pages/audit/instants.js';
+
+/** A million events take a quarter of a minute; a slow disk more. */
+const PATIENCE_MS = 600_000;
+
+const proof = { state: 'unknown', found: null, failed: null, seconds: 0 };
+
+/** Asks for the whole check and draws meanwhile. */
+export async function verify(draw) {
+  if (proof.state === 'running') return;
+  Object.assign(proof, { state: 'running', found: null, failed: null, seconds: 0 });
+  draw();
+  const ticking = setInterval(() => {
+    proof.seconds += 1;
+    draw();
+  }, 1000);
+  try {
+    proof.found = (await api.get('/audit/verification', { timeoutMs: PATIENCE_MS })).data;
+    proof.state = 'found';
+  } catch (failed) {
+    proof.failed = failed.message;
+    proof.state = 'failed';
+  } finally {
+    clearInterval(ticking);
+    draw();
+  }
+}
+
+/** What was found last; null while nothing is known. */
+export const found = () => proof.found;
+
+export const proofPanel = (draw) => html`
+  <section class="panel proof" aria-labelledby="proof-heading">
+    <div class="row spread">
+      <h2 id="proof-heading">Is the ledger sound?</h2>
+      <button type="button" ?disabled=${proof.state === 'running'} @click=${() => verify(draw)}>Verify now</button>
+    </div>
+    <div role="status">${verdict()}</div>
+    ${proof.state === 'running' ? html`<p><progress aria-label="Verifying"></progress> <span aria-hidden="true">${proof.seconds} s</span></p>` : nothing}
+    ${proof.found ? facts(proof.found) : nothing}
+  </section>`;
+
+function verdict() {
+  if (proof.state === 'failed') return html`<p class="tell caution"><strong>Not known.</strong>It was not verified: ${proof.failed}.</p>`;
+  if (!proof.found) {
+    return html`<p class="tell"><strong>Not known yet.</strong>Every event is read and hashed again, and held against the signed checkpoints
+      and the records it speaks of.</p>`;
+  }
+  const { sound, stopped, firstBad, events } = proof.found;
+  return html`
+    ${sound ? soundness(events, stopped) : doubt(firstBad)}
+    ${stopped ? html`<p class="tell blocking"><strong>Stopped.</strong>Nothing is entered or signed any more, because: ${stopped}.</p>` : nothing}
+    ${sound && !stopped ? nothing : whatToDo()}`;
+}
+
+const soundness = (events, stopped) => html`
+  <p class="tell ${stopped ? '' : 'good'}"><strong>Sound${stopped ? ' as it stands now' : ''}.</strong>All ${events} events are as they were
+    entered, one follows the other, and they agree with the signed checkpoints and the records they speak of.</p>`;
+
+const doubt = (firstBad) => html`
+  <p class="tell blocking"><strong>In doubt${firstBad.seq ? ` from event ${firstBad.seq} on` : ''}.</strong>${firstBad.what}.</p>`;
+
+const whatToDo = () => html`
+  <div class="tell caution"><strong>What to do.</strong>Rooms go on being answered. Sign and enter nothing until it is explained.
+    <ul>
+      <li>Tell the medical physicist and the administrator, and keep the database and the folder of checkpoints as they are: copy both.</li>
+      <li>Compare with the newest export that was kept elsewhere, and with the backup, from the event named above on.</li>
+      <li>A record that differs from its event is restored from the backup. Where chain or checkpoints are in doubt, a medical physicist goes on
+        with the command <code>ledger resume</code>, under their password and with a reason; the doubt stays on record.</li>
+    </ul>
+  </div>`;
+
+const facts = (known) => html`
+  <dl class="facts">
+    <dt>Verified</dt><dd>${instant(known.checkedAt)}</dd>
+    ${known.events === null ? nothing : html`<dt>Events</dt><dd>${known.events}</dd>
+      <dt>Hash of the newest</dt><dd><code>${known.head}</code></dd>`}
+    <dt>Last checkpoint</dt>
+    <dd>${known.checkpoint ? checkpoint(known) : known.sound ? 'none is signed yet' : 'not looked for: the doubt comes first'}</dd>
+  </dl>
+  ${known.notes.length ? html`<h3>To be looked at</h3><ul>${known.notes.map((note) => html`<li>${note}</li>`)}</ul>` : nothing}`;
+
+const checkpoint = ({ checkpoint: signed, events }) => html`
+  event ${signed.seq}${events > signed.seq ? `, ${events - signed.seq} entered since` : ', the newest'}; signed ${instant(signed.at)};
+  key <code>${signed.keyId}</code><br><span class="small">hash</span> <code>${signed.hash}</code>`;
