@@ -1,0 +1,165 @@
+// The page of a room's workstation: find the examination, enter the thickness, see what to set. Keeps nothing of any patient.
+import { html, nothing, render } from '/pages/lit-html.js';
+import * as api from '/pages/api.js';
+import { open } from '/pages/room/pack.js';
+import('/pages/room/install.js').catch(() => {});
+import { examinations } from './finder.js';
+import { finding } from './finding.js';
+import { entry, ruler } from './entry.js';
+import { placing, technique } from './answer.js';
+import { refusal } from './refusal.js';
+import { adjusting } from './adjusting.js';
+import { steps } from './steps.js';
+import { foot, head } from './standing.js';
+import { groupMark } from './finding.js';
+import { settings, tokenForm } from './workstation.js';
+import { actions } from './actions.js';
+import * as keys from './keys.js';
+import * as idle from './idle.js';
+import * as tokens from './token.js';
+import { EMPTY } from './state.js';
+import { length } from '/pages/words.js';
+
+const PULSE_MS = 30_000;
+const room = decodeURIComponent(location.pathname.split('/')[2]);
+const state = {
+  ...EMPTY, room, unit: 'cm', site: null, head: null, pack: null, exams: [], link: 'unknown', liveChart: null,
+  asksToken: false, tokenTrouble: null, opening: true, failed: null, cleared: false, warned: false,
+};
+const place = (id) => document.getElementById(id);
+const act = actions(state, { draw, redrawDialog, openDialog });
+
+function draw() {
+  render(head(state, act), place('head'));
+  render(state.exams.length ? ask() : nothing, place('ask'));
+  render(body(), place('body'));
+  render(foot(state, Date.now()), place('foot'));
+  const said = spoken();
+  if (place('said').textContent !== said) place('said').textContent = said;
+}
+
+/** For a screen reader: the one line that matters. A refusal is an alert of its own. */
+function spoken() {
+  const { answer } = state;
+  if (answer?.kind !== 'technique') return '';
+  const { set, asked } = answer.technique;
+  const control = set.aec ? `AEC, back-up ${set.aec.backupMAs} mAs` : `${set.mAs} mAs`;
+  return `${set.kV} kV, ${control}, for ${length(asked.thicknessCm, state.unit)}`;
+}
+
+const ask = () => html`
+  <div class="bar">
+    <label class="unseen" for="find">Find the examination: letters of body part and projection</label>
+    <input id="find" type="text" role="combobox" autocomplete="off" autocapitalize="none" spellcheck="false" placeholder="Type: kn ap"
+      aria-controls="matches" aria-expanded=${state.query !== ''} aria-autocomplete="list"
+      aria-activedescendant=${state.query !== '' ? `match-${state.marked}` : nothing}
+      .value=${state.query} @input=${(event) => act.typedInFinder(event.target)}>
+    ${state.chosen ? title() : html`<p class="hint">${state.cleared
+      ? html`<b>Cleared</b>: nobody touched this page for ${idle.minutes()} minutes.` : 'Type two or three letters, or touch.'}</p>`}
+  </div>
+  ${state.chosen ? ruler(state, act) : nothing}`;
+
+const title = () => html`
+  <h2 class="chosen" id="chosen" tabindex="-1"><span class="what">${state.chosen.words.part} ${state.chosen.words.projection}</span>
+    <span class="where">${state.chosen.words.support}</span> ${groupMark(state.chosen)}</h2>
+  ${entry(state, act)}`;
+
+function body() {
+  return html`
+    ${state.warned ? html`<p class="tell caution warned" role="alert"><strong>Clears in 20 seconds.</strong>Touch the page or press a key to keep it.</p>` : nothing}
+    ${state.asksToken ? tokenForm(state.tokenTrouble, useToken, state.exams.length ? act.notNow : null) : nothing}
+    ${state.failed ? html`<p class="tell blocking" role="alert"><strong>The chart cannot be shown.</strong>${state.failed}</p>` : nothing}
+    ${state.exams.length === 0 ? waiting() : state.chosen ? answered() : finding(state, act)}`;
+}
+
+const waiting = () => (state.opening && !state.asksToken ? html`<p class="hint" role="status">Opening the chart of this room…</p>` : nothing);
+
+function answered() {
+  return html`
+    <div class="answer" aria-busy=${state.answer?.kind === 'waiting'}>
+      ${state.answer?.kind === 'technique' ? technique(state, act)
+        : state.answer?.kind === 'refusal' ? refusal(state, act)
+        : html`<section class="technique"><p class="prompt">${state.answer?.kind === 'waiting' ? 'Asking…' : 'Measure, then enter the thickness.'}</p></section>
+            ${placing(state.chosen.rows[0])}`}
+    </div>
+    ${adjusting(state, act)}`;
+}
+
+function redrawDialog() {
+  const what = state.dialog;
+  render(what === 'steps' ? steps(state, act) : what === 'workstation' ? settings(act) : nothing, place('dialog'));
+}
+
+function openDialog(what) {
+  state.dialog = what;
+  redrawDialog();
+  place('dialog').setAttribute('aria-labelledby', `${what}-title`);
+  place('dialog').showModal();
+}
+
+async function useToken(text) {
+  tokens.keep(room, text);
+  state.asksToken = false;
+  state.tokenTrouble = null;
+  await start();
+  act.askAgain();
+}
+
+/** Opens the kept pack, or fetches it; everything that the page lists comes from it. */
+async function start() {
+  state.opening = true;
+  state.failed = null;
+  draw();
+  try {
+    take(await open(room, tokens.token(room)));
+  } catch (failed) {
+    refused(failed);
+  }
+  state.opening = false;
+  draw();
+}
+
+function take(pack) {
+  state.pack = pack;
+  state.head = pack.head;
+  state.site = pack.head.site;
+  state.unit = pack.head.site.lengthUnit;
+  state.exams = examinations(pack.rows, pack.head.site);
+  if (state.chosen) state.chosen = state.exams.find((each) => each.id === state.chosen.id) ?? null;
+  document.title = `${pack.head.roomName} · Wallchart`;
+  pack.whenRenewed((renewed) => {
+    take(renewed?.head ? renewed : pack);
+    act.askAgain();
+    draw();
+  });
+}
+
+function refused(failed) {
+  if (failed instanceof api.Problem && (failed.status === 401 || failed.status === 403)) act.needsToken(failed.status);
+  else state.failed = failed.message;
+}
+
+/** Whether the service answers, and which version it has, also while nobody asks. */
+async function pulse() {
+  if (!state.pack) return;
+  try {
+    const { data } = await api.get(`/rooms/${encodeURIComponent(room)}`, { token: tokens.token(room), timeoutMs: 5000 });
+    state.liveChart = data.chart;
+    act.heard('live');
+  } catch (failed) {
+    act.heard(failed instanceof api.Problem && failed.status < 500 ? { 401: 'unknown-token', 403: 'other-room' }[failed.status] ?? 'live' : 'lost');
+  }
+  draw();
+}
+
+tokens.fromAddress(room);
+place('head').textContent = '';
+place('body').textContent = '';
+document.title = `${room} · Wallchart`;
+keys.listen(act, () => state);
+act.restartIdle = idle.watch({ busy: () => state.chosen !== null || state.query !== '' || state.part !== null, warn: act.warn, clear: act.clearByItself });
+window.setInterval(pulse, PULSE_MS);
+window.addEventListener('online', pulse);
+window.addEventListener('offline', pulse);
+await start();
+await pulse();

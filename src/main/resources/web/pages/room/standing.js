@@ -1,0 +1,69 @@
+// What always stands on the page: the room, and below, which chart this is, who answers for it and how old what is shown may be.
+import { html, nothing } from '/pages/lit-html.js';
+import { day, moment } from '/pages/words.js';
+
+const MINUTE = 60_000;
+
+export const head = (state, act) => html`
+  <h1>${state.head?.roomName ?? `Room ${state.room}`}</h1>
+  <span class="site">${state.head?.site.name ?? ''}</span>
+  <strong class="only">Holds for this room only</strong>
+  <div class="buttons">
+    <button type="button" @click=${act.openWorkstation}>Workstation</button>
+    <button type="button" aria-pressed=${document.documentElement.dataset.theme === 'dim'} @click=${act.changeTheme}>Dim</button>
+    <button type="button" class="first" id="new" @click=${act.clear}>New patient <kbd>Esc</kbd></button>
+  </div>`;
+
+export function foot(state, now) {
+  const chart = state.answer?.technique?.chart ?? state.liveChart ?? state.head?.chart;
+  const standingCaution = (state.head?.cautions ?? []).at(-1);
+  return html`
+    ${standingCaution ? html`<p class="standing">${standingCaution}</p>` : nothing}
+    ${chart ? html`
+      <p class="chart">
+        <b>Chart version ${chart.version}</b>
+        <span>signed by ${chart.signedBy}</span>
+        <span>in force since ${day(chart.inForceFrom)}</span>
+        ${review(chart, now)}
+        <span><code title="digest of the version">${digest(chart.digest)}</code></span>
+        ${link(state, now)}
+      </p>` : nothing}`;
+}
+
+const digest = (written) => written.replace('sha256:', '').slice(0, 8);
+
+function review({ reviewDue }, now) {
+  if (!reviewDue) return html`<span>no review date</span>`;
+  const over = reviewDue < new Date(now).toISOString().slice(0, 10);
+  return over
+    ? html`<strong class="mark caution">review OVERDUE since ${day(reviewDue)}</strong>`
+    : html`<span>review due ${day(reviewDue)}</span>`;
+}
+
+/** Live, or how old the kept chart is: over a day is said in amber, over a week in red with what to do. */
+export function link(state, now) {
+  const { pack } = state;
+  if (state.link === 'live') return html`<span class="mark good">live</span>`;
+  if (!pack) return html`<span class="mark blocking">offline, nothing kept</span>`;
+  const age = pack.ageMs(now);
+  if (age < 0) {
+    return html`<strong class="mark blocking">offline; this workstation's clock is wrong: it stands before the chart was issued, ${moment(pack.head.issuedAt)}</strong>`;
+  }
+  const words = `offline, chart kept ${ageWords(age)} ago`;
+  switch (pack.ageState(now)) {
+    case 'red':
+      return html`<strong class="mark blocking">${words}: too old to rely on, compare with the sheet on the wall</strong>`;
+    case 'amber':
+      return html`<strong class="mark caution">${words}: a newer version may be in force</strong>`;
+    default:
+      return html`<span class="mark">${words}</span>`;
+  }
+}
+
+export function ageWords(ms) {
+  const minutes = Math.floor(ms / MINUTE);
+  if (minutes < 1) return 'under a minute';
+  if (minutes < 60) return `${minutes} min`;
+  const hours = Math.floor(minutes / 60);
+  return hours < 48 ? `${hours} h` : `${Math.floor(hours / 24)} days`;
+}
