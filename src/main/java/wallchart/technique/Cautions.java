@@ -50,7 +50,7 @@ final class Cautions {
             cautions.add("version " + chart.number() + " was due for review on " + chart.reviewDue()
                     + ": it still answers; tell the lead radiographer");
         }
-        cautions.add(standing(situation.room().id()));
+        cautions.add(StandingCaution.of(situation.room().id()));
         return List.copyOf(cautions);
     }
 
@@ -123,11 +123,5 @@ final class Cautions {
     private static String automaticExposure(ExposureControl.Automatic control) {
         return "AEC ends the exposure: the part must cover chamber " + control.chamberWords() + "; back-up "
                 + Decimals.plain(control.backup().milliampereSeconds()) + " mAs ends it at the latest";
-    }
-
-    static String standing(String room) {
-        return "Supports, never replaces, your judgement: identify the patient, justify the exposure, check pregnancy status per "
-                + "site policy, keep the dose as low as reasonably achievable, follow local rules and the medical physicist. "
-                + "Holds for room " + room + " only.";
     }
 }

@@ -32,7 +32,7 @@ public final class TechniqueRules {
 
     /** The caution that stands under every technique of a room, last. */
     public static String standingCaution(String room) {
-        return Cautions.standing(room);
+        return StandingCaution.of(room);
     }
 
     /**

@@ -1,0 +1,84 @@
+package wallchart.print;
+
+import wallchart.print.Column.Columns;
+import wallchart.print.Sheet.BandLine;
+import wallchart.print.Sheet.Block;
+import wallchart.print.Sheet.Section;
+
+/** Puts one block of rows, and the heads above them, on a page. Tried first with a pen that is thrown away, to know its height. */
+record BlockLayout(Columns columns, String unit, Typeface type) {
+
+    private static final float PAD = 2.5f;
+    private static final float BAR = 6;
+    private static final float DARK = 0;
+    private static final float LIGHT = 0.88f;
+
+    /** Region and group, in letters of light on dark where the group is one of children; then the heads of the columns. */
+    float head(Pen pen, float y, Section section, boolean continued) {
+        var words = section.region() + " – " + section.group() + (continued ? " (continued)" : "");
+        var shown = section.children() ? "CHILDREN: " + words : words;
+        float height = Style.TITLE.lineHeight()
+                        * type.lines(Style.TITLE, shown, columns.width() - 2 * BAR)
+                                .size()
+                + 2 * PAD;
+        pen.add(new Mark.Box(columns.left(), y, columns.width(), height, section.children() ? DARK : LIGHT));
+        pen.write(columns.left() + BAR, y + PAD, columns.width() - 2 * BAR, Style.TITLE, shown, section.children());
+        return columnHeads(pen, y + height + PAD);
+    }
+
+    private float columnHeads(Pen pen, float y) {
+        float down = y;
+        for (var column : Column.values()) {
+            down = Math.max(down, cell(pen, y, column, Style.HEAD, column.head(unit)));
+        }
+        return down + PAD;
+    }
+
+    /** All of a block, none of it elsewhere. */
+    float block(Pen pen, float y, Block block, boolean children) {
+        pen.add(new Mark.Rule(columns.left(), y, columns.width(), 0.9f));
+        float down = Math.max(sides(pen, y + PAD, block), bands(pen, y + PAD, block));
+        float left = columns.x(Column.EXAMINATION);
+        down = pen.writeLabelled(left, down, columns.width() - (left - columns.left()) * 2, block.words()) + PAD;
+        if (children) {
+            pen.add(new Mark.Box(columns.left() - BAR - 1, y, BAR, down - y, DARK));
+        }
+        return down;
+    }
+
+    /** What is the same for all its bands. */
+    private float sides(Pen pen, float y, Block block) {
+        float down = cell(pen, y, Column.EXAMINATION, Style.TITLE, block.examination());
+        down = cell(pen, down, Column.EXAMINATION, Style.TEXT, block.place());
+        down = Math.max(down, cell(pen, y, Column.FOCAL_SPOT, Style.TITLE, block.focalSpot()));
+        down = Math.max(down, cell(pen, y, Column.GRID, Style.TEXT, block.grid()));
+        down = Math.max(down, cell(pen, y, Column.SID, Style.TITLE, block.sid()));
+        down = Math.max(down, cell(pen, y, Column.RECEPTOR, Style.TEXT, block.receptor()));
+        return Math.max(down, cell(pen, y, Column.WITHIN, Style.TEXT, block.within()));
+    }
+
+    private float bands(Pen pen, float y, Block block) {
+        float at = y;
+        for (int i = 0; i < block.bands().size(); i++) {
+            if (i > 0) {
+                float from = columns.x(Column.THICKNESS);
+                pen.add(new Mark.Rule(from, at, columns.x(Column.FOCAL_SPOT) - from - PAD, 0.4f));
+                at += 1;
+            }
+            at = band(pen, at, block.bands().get(i)) + 1;
+        }
+        return at;
+    }
+
+    private float band(Pen pen, float y, BandLine band) {
+        float down = cell(pen, y, Column.THICKNESS, Style.SET, band.thickness());
+        down = Math.max(down, cell(pen, y, Column.KV, Style.SET, band.kV()));
+        float exposed = cell(pen, y, Column.EXPOSURE, Style.SET, band.exposure());
+        down = Math.max(down, cell(pen, exposed, Column.EXPOSURE, Style.TEXT, band.more()));
+        return Math.max(down, cell(pen, y, Column.REFERENCE, Style.TEXT, band.reference()));
+    }
+
+    private float cell(Pen pen, float y, Column column, Style style, String text) {
+        return pen.write(columns.x(column), y, columns.room(column), style, text);
+    }
+}
