@@ -30,11 +30,6 @@ public final class TechniqueRules {
         this.doseRule = new DoseRule(model, levels);
     }
 
-    /** The caution that stands under every technique of a room, last. */
-    public static String standingCaution(String room) {
-        return StandingCaution.of(room);
-    }
-
     /**
      * What to set in this room for this query.
      *

@@ -12,7 +12,7 @@ import wallchart.chart.VersionHead;
 import wallchart.equipment.Grid;
 import wallchart.quantity.PartThickness;
 import wallchart.technique.Query;
-import wallchart.technique.TechniqueRules;
+import wallchart.technique.StandingCaution;
 import wallchart.web.RoomAnswers.Standing;
 import wallchart.web.view.AdjustmentView;
 import wallchart.web.view.Json;
@@ -62,7 +62,7 @@ final class PackContents {
                 next,
                 SiteView.of(site.name(), site.lengthUnit(), site.patientGroups()),
                 adjustments().map(AdjustmentView::of).toList(),
-                List.of(TechniqueRules.standingCaution(standing.room())),
+                List.of(StandingCaution.of(standing.room())),
                 standing.chart().content().rows().stream().map(RowView::of).toList());
     }
 

@@ -1,6 +1,8 @@
 package wallchart.web;
 
 import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.function.Function;
 import wallchart.chart.ChartVersion;
