@@ -11,11 +11,13 @@ final class DemoSite implements BeforeAllCallback, AfterAllCallback {
 
     private Path folder;
     private DemoService service;
+    private int port;
 
     @Override
     public void beforeAll(ExtensionContext context) {
         folder = Path.of("target", "browser", context.getRequiredTestClass().getSimpleName());
         service = DemoService.start(folder);
+        port = service.port();
     }
 
     @Override
@@ -24,7 +26,7 @@ final class DemoSite implements BeforeAllCallback, AfterAllCallback {
     }
 
     String address() {
-        return service.address();
+        return "http://127.0.0.1:" + port; // also while it is stopped
     }
 
     /** Somebody at a screen, with a browser that was never here before. */
@@ -39,6 +41,6 @@ final class DemoSite implements BeforeAllCallback, AfterAllCallback {
 
     /** At the same address, with what was there. */
     void startAgain() {
-        service = DemoService.start(folder, service.port(), true);
+        service = DemoService.start(folder, port, true);
     }
 }

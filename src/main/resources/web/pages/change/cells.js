@@ -1,7 +1,7 @@
 // How the table of rows is drawn: heads with units, cells with what stood there before, and beside each row what is to be said of it.
 import { html, render, nothing } from '/pages/lit-html.js';
 import { repeat } from '/pages/directives/repeat.js';
-import { keyWords, shown, unitOf, columnOf } from '/pages/change/fields.js';
+import { keyWords, shown, unitOf, columnOf, inWords } from '/pages/change/fields.js';
 import { Draft, STATES } from '/pages/change/draft.js';
 
 const KINDS = { add: 'new row', amend: 'amended', withdraw: 'withdrawn' };
@@ -97,7 +97,7 @@ function besideOf(line, said, grid) {
     line.gone ? gone(line, grid) : nothing,
     ...Object.keys(line.theirs).map((name) => choice(line, name, grid)),
     ...said.map((finding) => html`<li class="tell ${finding.level}"><strong>${LEVELS[finding.level]}.</strong>
-      ${columnOf(finding.field) ? html`${columnOf(finding.field).label}: ` : nothing}${finding.reason}</li>`),
+      ${columnOf(finding.field) ? html`${columnOf(finding.field).label}: ` : nothing}${inWords(finding.reason, grid.site)}</li>`),
   ].filter((part) => part !== nothing);
   return parts.length === 0 ? nothing : html`<ul>${parts}</ul>`;
 }

@@ -9,7 +9,7 @@ import { threadOf } from '/pages/change/thread.js';
 import { stepsOf, isOpen, isAuthor, stateWords, KIND_WORDS } from '/pages/change/steps.js';
 import { readAdjustments } from '/pages/change/adjustments.js';
 import { LEVELS } from '/pages/change/cells.js';
-import { keyLine, columnOf } from '/pages/change/fields.js';
+import { keyLine, columnOf, inWords } from '/pages/change/fields.js';
 import { keptText } from '/pages/change/kept.js';
 
 const id = location.pathname.split('/').at(-1);
@@ -18,7 +18,7 @@ const IMPACT_SOON_MS = 700;
 
 const state = {
   change: null, etag: null, room: null, impact: null, impactBefore: null, findings: null, history: null,
-  failed: null, said: null, busy: false, confirming: false, renaming: false, left: null,
+  failed: null, said: null, busy: false, confirming: false, renaming: false, left: null, stale: false,
 };
 let editor = null;
 let timer = null;
@@ -68,13 +68,19 @@ async function edit() {
 function learned(change, etag) {
   take(change, etag);
   if (change.findings) state.findings = change.findings;
+  state.stale = true;
   clearTimeout(timer);
   timer = setTimeout(() => Promise.all([change.findings ? null : learnFindings(), learnImpact(), learnHistory()])
     .then(draw, (failed) => { if (!(failed instanceof api.Unreachable)) state.failed = failed; draw(); }), IMPACT_SOON_MS);
 }
 
 const learnFindings = async () => { state.findings = (await api.get(`/changes/${id}/findings`)).data; };
-const learnImpact = async () => { state.impact = (await api.get(`/changes/${id}/impact`)).data; };
+async function learnImpact() {
+  const { revision } = state.change;
+  state.impact = (await api.get(`/changes/${id}/impact`)).data;
+  state.stale = revision !== state.change.revision;
+}
+
 const learnHistory = async () => { state.history = (await api.get(`/changes/${id}/history`)).data.steps; };
 
 const SAID = {
@@ -157,7 +163,9 @@ function whole() {
     ${change.conflicts.length > 0 ? conflicts(change) : nothing}
     ${editor ? editor.frame() : nothing}
     <section aria-labelledby="findings"><h2 id="findings">Findings</h2>${findingsOf(findings)}</section>
-    <section aria-labelledby="impact"><h2 id="impact">Impact</h2>${impactOf(impact, impactBefore, site())}</section>
+    <section aria-labelledby="impact"><h2 id="impact">Impact</h2>
+      ${state.stale && impact ? html`<p class="tell caution" role="status"><strong>Older than the last edit.</strong>Working the impact out anew …</p>` : nothing}
+      ${impactOf(impact, impactBefore, site())}</section>
     ${!editor && change.adjustments ? html`<section><h2>Named adjustments as they would be</h2>${readAdjustments(change.adjustments.wanted)}</section>` : nothing}
     <section aria-labelledby="next"><h2 id="next">Next step</h2>
       ${me ? stepsOf({ change, impact, findings, unsent, busy: state.busy }, me, on) : nothing}
@@ -204,7 +212,7 @@ function findingsOf(findings) {
     ${findings.blocking ? html`<p><strong>Blocking findings keep the change from being handed in and signed.</strong></p>` : nothing}
     ${list.length === 0 ? html`<p>Nothing is to be said about the chart as this change would make it.</p>` : html`<ul class="plain">${list.map((one) => html`
       <li class="tell ${one.level}"><strong>${LEVELS[one.level]}.</strong>${one.row ? html`<b>${keyLine(one.row, site())}</b>${columnOf(one.field)
-        ? `, ${columnOf(one.field).label}` : ''}: ` : nothing}${one.reason}</li>`)}</ul>`}`;
+        ? `, ${columnOf(one.field).label}` : ''}: ` : nothing}${inWords(one.reason, site())}</li>`)}</ul>`}`;
 }
 
 whenPersonChanges(() => load());

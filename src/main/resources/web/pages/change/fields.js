@@ -1,5 +1,5 @@
 // The fields of a row as the table shows them: by the names of a chart file, in groups, with their units; and rows as texts.
-import { lengthNumber, centimetres, spoken } from '/pages/words.js';
+import { lengthNumber, centimetres, moment, spoken } from '/pages/words.js';
 
 /** A column: `number` where plain digits are wanted, `length` where they are a length in the site's unit. */
 const column = (name, label, group, more = {}) => ({ name, label, group, unit: '', ...more });
@@ -77,6 +77,9 @@ export function spokenBack(name, typed, before, unit) {
 
 export const unitOf = (name, site) => (columnOf(name).length ? site.lengthUnit : columnOf(name).unit);
 
+/** A label inside a sentence: 'Cross table lateral' -> 'cross table lateral'; 'AP' stays. */
+const inside = (label) => (/^[A-Z][a-z]/.test(label) ? label[0].toLowerCase() + label.slice(1) : label);
+
 /** 'KNEE/ap/adult/table-bucky/10-13' -> {part, projection, group, support, band} in words. */
 export function keyWords(key, site) {
   const [part, projection, group, support, band] = key.split('/');
@@ -84,8 +87,8 @@ export function keyWords(key, site) {
   const unit = site.lengthUnit;
   return {
     part: site.bodyParts.find((one) => one.bodyPart === part)?.label ?? part,
-    projection: site.projections.find((one) => one.projection === projection)?.label ?? projection,
-    group: site.patientGroups.find((one) => one.id === group)?.label ?? group,
+    projection: inside(site.projections.find((one) => one.projection === projection)?.label ?? projection),
+    group: inside(site.patientGroups.find((one) => one.id === group)?.label ?? group),
     support: spoken(support),
     band: Number.isFinite(Number(from)) && to !== undefined
       ? `${shown('bandFromCm', from, unit)} to ${shown('bandToCm', to, unit)} ${unit}` : band,
@@ -98,6 +101,12 @@ export function keyLine(key, site) {
   const words = keyWords(key, site);
   return `${words.part} ${words.projection}, ${words.group}, ${words.support}, ${words.band}`;
 }
+
+/** What the service says about a chart, with its keys and instants in words. */
+export const inWords = (reason, site) => reason
+  .replace(/[A-Z0-9_]+\/[a-z0-9-]+\/[a-z0-9-]+\/[a-z-]+\/\d+(\.\d+)?-\d+(\.\d+)?/g,
+    (key) => keyLine(key, site))
+  .replace(/\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d+)?)?Z/g, (instant) => moment(instant));
 
 /** What may be chosen in a cell, from what the room and the site have; for a list beside the field. */
 export function choicesOf(name, site, room) {

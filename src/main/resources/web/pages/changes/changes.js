@@ -76,7 +76,7 @@ function forMe(change) {
 
 function forOthers(change) {
   if (change.state === 'submitted') return state.needs.get(change.id) === 'needed' ? 'waits for a medical physicist' : 'waits for a lead radiographer';
-  return change.state === 'returned' ? `returned to ${change.author.printedName}` : 'being drafted by its author';
+  return '';
 }
 
 function draw() {
@@ -90,12 +90,12 @@ function draw() {
     <div role="alert">${state.failed ? trouble(state.failed) : nothing}</div>
     ${state.changes === null ? html`<p>Reading the changes …</p>` : html`
     ${openings()}
+    ${queue('Waits for you', mine, forMe, 'Nothing waits for you.')}
     <fieldset class="row filter"><legend>Show only</legend>
       ${filter('room', 'Room', state.rooms.map(({ room, name }) => [room, name]))}
       ${filter('is', 'State', STATES.map((one) => [one, stateWords({ state: one, signedVersion: '' }).replace(': version ', '')]))}
       ${filter('author', 'Author', [...new Map(all.map(({ author }) => [String(author.personId), author.printedName]))])}
     </fieldset>
-    ${queue('Waits for you', mine, forMe, 'Nothing waits for you.')}
     ${queue('Waits for others', others, forOthers, 'Nothing waits for others.')}
     ${queue('Closed', closed, () => '', 'Nothing is closed yet.')}
     ${state.next ? html`<p><button type="button" @click=${older}>Read older changes</button></p>` : nothing}`}`, place);
