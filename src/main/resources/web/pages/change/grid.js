@@ -90,6 +90,7 @@ export class Grid {
     const line = this.line(this.active.key);
     if (line.withdrawn || line.op === 'withdraw') {
       this.message = 'The row is withdrawn by this change: undo that to edit it.';
+      this.activated?.();
     } else {
       const value = shown(this.active.name, Draft.value(line, this.active.name), this.unit);
       this.editing = { ...this.active, text: text ?? value, over: text !== null, all };
@@ -215,6 +216,7 @@ export class Grid {
     const { edits, refused } = cells.length ? block(cells, this.lines, this.columns, from, this.unit) : { refused: 'Nothing was copied.' };
     this.message = refused ?? '';
     edits?.forEach(([key, fields]) => this.draft.type(key, fields));
+    this.activated?.();
     this.draw();
   }
 
