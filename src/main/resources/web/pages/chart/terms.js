@@ -1,0 +1,129 @@
+// The chart's terms in words that people use, and its fields as cells. Words only: nothing here changes a number but its unit of length.
+import { site } from '/pages/shell.js';
+import { lengthNumber, length, spoken, trimmed } from '/pages/words.js';
+
+const labels = (list, id) => new Map((list ?? []).map((one) => [one[id], one]));
+let known = null;
+
+function terms() {
+  known ??= {
+    parts: labels(site().bodyParts, 'bodyPart'),
+    projections: labels(site().projections, 'projection'),
+    groups: labels(site().patientGroups, 'id'),
+    regions: site().regions,
+  };
+  return known;
+}
+
+export const unit = () => site().lengthUnit;
+export const bodyPart = (id) => terms().parts.get(id)?.label ?? id;
+export const projection = (id) => terms().projections.get(id)?.label ?? spoken(id);
+export const group = (id) => terms().groups.get(id)?.label ?? spoken(id);
+export const regions = () => terms().regions;
+
+/** The region that pages list a body part under; of one that the site does not know, the last. */
+export const regionOf = (id) => terms().parts.get(id)?.region ?? terms().regions.at(-1).region;
+
+/** 'KNEE/ap/adult/table-bucky' or a row's key -> 'Knee AP'. */
+export function examinationWords(key) {
+  const [part, view] = key.split('/');
+  return `${bodyPart(part)} ${projection(view)}`;
+}
+
+/** The rest of an examination: 'Adult, table bucky'. */
+export function whereWords(key) {
+  const [, , patients, support] = key.split('/');
+  return `${group(patients)}, ${spoken(support)}`;
+}
+
+/** [10, 13] -> '10 to 13', in the site's unit. */
+export const bandWords = (band) => `${lengthNumber(band[0], unit())} to ${lengthNumber(band[1], unit())}`;
+
+/** The band at the end of a row's key. */
+export const bandOfKey = (key) => key.split('/')[4].split('-').map(Number);
+
+const aecWords = (aec) => `AEC ${aec.chambers.join(' + ')}, density ${aec.density > 0 ? '+' : ''}${aec.density}, back-up ${aec.backupMAs}`;
+
+const RULES = {
+  'kv-per-cm': (rate) => `${rate} kV per cm`,
+  'mas-per-cm': (rate) => `mAs doubles per ${rate} cm`,
+  fixed: () => 'fixed',
+  attenuation: () => 'attenuation of water',
+};
+
+export const ruleWords = (method, rate) => RULES[method]?.(rate) ?? spoken(method);
+
+const AS_IT_IS = (row, name) => row[name] ?? '';
+
+/**
+ * The columns of the table: `name` as rows have it, `head`, `text(row)`, `sort(row)` where not the text, `number` for figures,
+ * `main` where always shown. Lengths are in the site's unit.
+ */
+export const columns = () => [
+  { name: 'patientGroup', head: 'Patients', main: true, text: (row) => group(row.patientGroup) },
+  { name: 'support', head: 'Support', main: true, text: (row) => spoken(row.support) },
+  { name: 'band', head: `Thickness, ${unit()}`, main: true, number: true, text: (row) => bandWords(row.bandCm), sort: (row) => row.bandCm[0] },
+  { name: 'kV', head: 'kV', main: true, number: true, text: (row) => String(row.kV), sort: (row) => row.kV },
+  {
+    name: 'mAs', head: 'mAs', main: true, number: true,
+    text: (row) => (row.aec ? aecWords(row.aec) : String(row.mAs)), sort: (row) => row.mAs ?? row.aec.backupMAs,
+  },
+  { name: 'focalSpot', head: 'Focal spot', main: true, text: AS_IT_IS },
+  { name: 'grid', head: 'Grid', main: true, text: AS_IT_IS },
+  { name: 'sidCm', head: `SID, ${unit()}`, main: true, number: true, text: (row) => lengthNumber(row.sidCm, unit()), sort: (row) => row.sidCm },
+  {
+    name: 'referenceThicknessCm', head: `Reference thickness, ${unit()}`, number: true,
+    text: (row) => lengthNumber(row.referenceThicknessCm, unit()), sort: (row) => row.referenceThicknessCm,
+  },
+  { name: 'thicknessMethod', head: 'With thickness', text: (row) => ruleWords(row.thicknessMethod, row.thicknessRate) },
+  { name: 'receptor', head: 'Receptor', text: AS_IT_IS },
+  { name: 'fieldCm', head: 'Field, cm', text: AS_IT_IS },
+  { name: 'orientation', head: 'Orientation', text: AS_IT_IS },
+  { name: 'addedFiltration', head: 'Added filter', text: AS_IT_IS },
+  {
+    name: 'targetExposureIndex', head: 'Target exposure index', number: true,
+    text: (row) => (row.targetExposureIndex === null ? 'of the receptor' : String(row.targetExposureIndex)),
+    sort: (row) => row.targetExposureIndex ?? -1,
+  },
+  { name: 'kVWindow', head: 'kV allowed', text: (row) => (row.kVWindow ? row.kVWindow.join(' to ') : 'as the generator') },
+  {
+    name: 'longestTimeMs', head: 'Longest time, ms', number: true,
+    text: (row) => (row.longestTimeMs === null ? 'no limit' : String(row.longestTimeMs)), sort: (row) => row.longestTimeMs ?? Infinity,
+  },
+  {
+    name: 'centralRayAngleDeg', head: 'Ray angle, degrees', number: true,
+    text: (row) => (row.centralRayAngleDeg === null ? '' : String(row.centralRayAngleDeg)), sort: (row) => row.centralRayAngleDeg ?? 0,
+  },
+  { name: 'measureAt', head: 'Measure at', text: AS_IT_IS },
+  { name: 'centring', head: 'Centring', text: AS_IT_IS },
+  { name: 'breathing', head: 'Breathing', text: AS_IT_IS },
+  { name: 'shielding', head: 'Shielding', text: AS_IT_IS },
+  { name: 'notes', head: 'Notes', text: AS_IT_IS },
+];
+
+/** Fields as a comparison names them: what they are called, and their text in the site's unit. */
+const inUnit = (text) => (text === '' ? '' : length(Number(text), unit()));
+const FIELDS = {
+  referenceThicknessCm: ['Reference thickness', inUnit],
+  sidCm: ['SID', inUnit],
+  kV: ['kV'], mAs: ['mAs'], aecChambers: ['AEC chambers'], aecDensity: ['AEC density'], backupMAs: ['Back-up mAs'],
+  focalSpot: ['Focal spot'], grid: ['Grid'], receptor: ['Receptor'], fieldCm: ['Field, cm'], orientation: ['Orientation'],
+  addedFiltration: ['Added filter'], targetExposureIndex: ['Target exposure index'], centralRayAngleDeg: ['Ray angle, degrees'],
+  centring: ['Centring'], breathing: ['Breathing'], shielding: ['Shielding'], measureAt: ['Measure at'], notes: ['Notes'],
+  thicknessMethod: ['With thickness', spoken], thicknessRate: ['Rate with thickness'], kVFrom: ['kV allowed from'],
+  kVTo: ['kV allowed to'], longestTimeMs: ['Longest time, ms'], label: ['Label'], addKv: ['Adds kV'], timesMas: ['Multiplies mAs by'],
+};
+
+export const fieldWords = (field) => FIELDS[field]?.[0] ?? field;
+export const fieldText = (field, text) => (FIELDS[field]?.[1] ?? String)(text);
+
+/** A row in one line, for lists of whole rows. */
+export const techniqueWords = (row) =>
+  `${row.kV} kV, ${row.aec ? aecWords(row.aec) : `${row.mAs} mAs`}, ${row.focalSpot} focal spot, `
+  + `grid ${row.grid}, SID ${length(row.sidCm, unit())}, ${ruleWords(row.thicknessMethod, row.thicknessRate)}`;
+
+export const adjustmentWords = ({ addKV, timesMAs }) =>
+  (addKV === null ? `mAs x ${timesMAs}` : `${addKV > 0 ? '+' : ''}${addKV} kV`);
+
+/** 1.234 -> '+1.2', with a true minus sign. */
+export const signed = (value, decimals) => `${value > 0 ? '+' : ''}${trimmed(value, decimals)}`.replace('-', '\u2212');
