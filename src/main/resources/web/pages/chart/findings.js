@@ -9,7 +9,9 @@ const WEIGHT = { blocking: 0, caution: 1, note: 2 };
 const WORDS = { blocking: 'Blocking', caution: 'Caution', note: 'Note' };
 
 /** Nothing asked yet. */
-export const unasked = () => ({ state: 'unasked', list: [], byRow: new Map(), holdsFor: [], busy: null, failed: null, leave: null });
+export const unasked = () => ({
+  state: 'unasked', list: [], byRow: new Map(), holdsFor: [], predicted: null, busy: null, failed: null, leave: null,
+});
 
 /** Asks for all that is said about a version; `changed` is called with what is known whenever that grows. */
 export async function ask(room, version, changed) {
@@ -27,7 +29,8 @@ export async function ask(room, version, changed) {
     changed(now);
     const said = await physics;
     add(now, said.findings.concat(said.examinations.flatMap((one) => one.findings)));
-    Object.assign(now, { state: 'done', busy: null, holdsFor: said.holdsFor, equipment: said.equipment });
+    const predicted = new Map(said.examinations.flatMap((one) => one.rows.map((row) => [row.row, row])));
+    Object.assign(now, { state: 'done', busy: null, holdsFor: said.holdsFor, predicted });
   } catch (failed) {
     Object.assign(now, stop.signal.aborted ? { state: 'left', busy: null } : { state: 'failed', failed, busy: null });
   }
@@ -58,18 +61,21 @@ export const countWords = (list) => [
 export const rowMark = (list) => (list === undefined ? nothing
   : html`<span class="mark ${list[0].level}">${countWords(list)}</span>`);
 
+/** Long work that goes on, with what the service said of waiting, and a way to leave it. */
+export const busyLine = (words, now) => html`
+  <p class="row checks" role="status"><label class="tick"><progress></progress> ${words}</label>
+    ${now.busy ? html`<span>${now.busy}</span>` : nothing}
+    <button type="button" @click=${now.leave}>Leave it</button></p>`;
+
 /** How far the checks are, with a way to leave them and to take them up again. */
 export function progress(now, version, again) {
-  if (now.state === 'running') {
-    return html`<p class="row checks"><label class="tick"><progress></progress> Holding the chart against its checks and beam physics</label>
-      ${now.busy ? html`<span>${now.busy}</span>` : nothing}
-      <button type="button" @click=${now.leave}>Leave it</button></p>`;
-  }
+  if (now.state === 'running') return busyLine('Holding the chart against its checks and beam physics', now);
   if (now.state === 'failed') {
     return html`<div role="alert">${trouble(now.failed)}</div><p><button type="button" @click=${again}>Check again</button></p>`;
   }
   if (now.state === 'left') {
-    return html`<p class="row checks">The chart was not held against beam physics. <button type="button" @click=${again}>Check now</button></p>`;
+    return html`<p class="row checks">The chart was not held against beam physics.
+      <button type="button" @click=${again}>Check now</button></p>`;
   }
   return html`<p class="checks">Checked against the rules of a chart and beam physics, with the room's equipment of today:
     <a href=${toVersion(version, 'findings')}>${countWords(now.list)}</a>.</p>`;
@@ -83,8 +89,8 @@ export const said = (finding) => html`
 export const findingsPart = (now, version) => html`
   <h2 id="part" tabindex="-1">Findings</h2>
   ${now.list.length === 0 && now.state === 'done' ? html`<p>Nothing is to be said about this version.</p>` : nothing}
-  <ul class="plain">${now.list.map((finding) => html`<li>${finding.row === '' ? html`<h3>The chart as a whole</h3>` : rowHeading(finding, version)}
-    ${said(finding)}</li>`)}</ul>
+  <ul class="plain beside">${now.list.map((finding) => html`<li>
+    ${finding.row === '' ? html`<h3>The chart as a whole</h3>` : rowHeading(finding, version)}${said(finding)}</li>`)}</ul>
   ${now.holdsFor.length === 0 ? nothing : html`
     <h3>What the predictions of beam physics hold for</h3>
     <ul>${now.holdsFor.map((sentence) => html`<li>${sentence}</li>`)}</ul>`}`;

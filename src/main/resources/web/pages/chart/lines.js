@@ -1,6 +1,7 @@
 // What is plotted, as the interface gives it: one line is a list of thicknesses and a list of values, null where it breaks off.
 import { unit } from '/pages/chart/terms.js';
 import { computed } from '/pages/words.js';
+import { isIncident } from '/pages/chart/reading.js';
 
 const CM_PER_INCH = 2.54;
 
@@ -42,12 +43,11 @@ const settings = (row) => row.points;
 const predictions = (row) => row.curve;
 const costed = (row) => row.points.filter((point) => point.dose !== null);
 
+/** The thinnest and the thickest that the examination covers. */
+export const ends = ({ rows }) => [rows[0].bandCm[0], Math.max(...rows.map((row) => row.bandCm[1]))];
+
 /** A line that runs through from end to end. */
-function level(courses, value) {
-  const from = courses.rows[0].bandCm[0];
-  const to = Math.max(...courses.rows.map((row) => row.bandCm[1]));
-  return { name: 'level', ink: 'plot-3', dash: [10, 5], data: [[inUnit(from), inUnit(to)], [value, value]] };
-}
+const level = (courses, value) => ({ name: 'level', ink: 'plot-3', dash: [10, 5], data: [ends(courses).map(inUnit), [value, value]] });
 
 const atLeast = (span) => (u, low, high) => {
   const middle = (low + high) / 2;
@@ -59,7 +59,8 @@ const logarithmic = (u, low, high) => [low / 1.2, high * 1.2];
 
 /** 1, 2, 5, 10 … within the range, and the steps between where that leaves fewer than three. */
 function splits(u, axis, low, high) {
-  const within = (steps) => [-3, -2, -1, 0, 1, 2, 3].flatMap((power) => steps.map((step) => Number((step * 10 ** power).toPrecision(3))))
+  const within = (steps) => [-3, -2, -1, 0, 1, 2, 3]
+    .flatMap((power) => steps.map((step) => Number((step * 10 ** power).toPrecision(3))))
     .filter((value) => value >= low && value <= high);
   const coarse = within([1, 2, 5]);
   return coarse.length >= 3 ? coarse : within([1, 1.25, 1.6, 2, 2.5, 3.2, 4, 5, 6.3, 8]);
@@ -67,7 +68,7 @@ function splits(u, axis, low, high) {
 
 /** All plots of an examination, each for the place of that id. */
 export function series({ courses, physics }) {
-  const kerma = courses.referenceLevel?.quantityId === 'incident-air-kerma' ? 'incidentAirKermaMicroGy' : 'entranceAirKermaMicroGy';
+  const kerma = isIncident(courses) ? 'incidentAirKermaMicroGy' : 'entranceAirKermaMicroGy';
   const { rows } = courses;
   const beside = courses.referenceLevel ? [level(courses, courses.referenceLevel.inBase / 1000)] : [];
   const product = courses.kermaAreaProductLevel ? [level(courses, courses.kermaAreaProductLevel.inBase)] : [];
@@ -90,8 +91,11 @@ export function series({ courses, physics }) {
     {
       place: 'plot-exposure', range: atLeast(4), label: (value) => computed(value).replace('-', '\u2212'),
       lines: [
-        { name: 'predicted', ink: 'plot-1', points: true, data: line(physics.rows, predictions, (point) => point.receptorExposureDb, false) },
         { ...level(courses, 0), ink: 'rule', width: 1, dash: [4, 4] },
+        {
+          name: 'predicted', ink: 'plot-1', points: true,
+          data: line(physics.rows, predictions, (point) => point.receptorExposureDb, false),
+        },
       ],
     },
     {
@@ -100,7 +104,8 @@ export function series({ courses, physics }) {
     },
     {
       place: 'plot-product', range: fromNothing, label: computed,
-      lines: [{ name: 'estimate', ink: 'plot-1', data: line(rows, costed, (point) => point.dose.kermaAreaProductMicroGyM2, true) }, ...product],
+      lines: [
+        { name: 'estimate', ink: 'plot-1', data: line(rows, costed, (point) => point.dose.kermaAreaProductMicroGyM2, true) }, ...product],
     },
   ];
 }

@@ -1,4 +1,4 @@
-// The chart's terms in words that people use, and its fields as cells. Words only: nothing here changes a number but its unit of length.
+// The chart's terms in words that people use. Nothing here changes a number but its unit of length.
 import { site } from '/pages/shell.js';
 import { lengthNumber, length, spoken, trimmed } from '/pages/words.js';
 
@@ -42,7 +42,13 @@ export const bandWords = (band) => `${lengthNumber(band[0], unit())} to ${length
 /** The band at the end of a row's key. */
 export const bandOfKey = (key) => key.split('/')[4].split('-').map(Number);
 
-const aecWords = (aec) => `AEC ${aec.chambers.join(' + ')}, density ${aec.density > 0 ? '+' : ''}${aec.density}, back-up ${aec.backupMAs}`;
+const plus = (number) => `${number > 0 ? '+' : ''}${number}`;
+
+const aecWords = ({ chambers, density, backupMAs }) =>
+  `AEC ${chambers.join(' + ')}, density ${plus(density)}, back-up ${backupMAs} mAs`;
+
+/** What ends the exposure: '16', or the AEC with its back-up. */
+export const controlWords = (row) => (row.aec ? aecWords(row.aec) : String(row.mAs));
 
 const RULES = {
   'kv-per-cm': (rate) => `${rate} kV per cm`,
@@ -52,54 +58,6 @@ const RULES = {
 };
 
 export const ruleWords = (method, rate) => RULES[method]?.(rate) ?? spoken(method);
-
-const AS_IT_IS = (row, name) => row[name] ?? '';
-
-/**
- * The columns of the table: `name` as rows have it, `head`, `text(row)`, `sort(row)` where not the text, `number` for figures,
- * `main` where always shown. Lengths are in the site's unit.
- */
-export const columns = () => [
-  { name: 'patientGroup', head: 'Patients', main: true, text: (row) => group(row.patientGroup) },
-  { name: 'support', head: 'Support', main: true, text: (row) => spoken(row.support) },
-  { name: 'band', head: `Thickness, ${unit()}`, main: true, number: true, text: (row) => bandWords(row.bandCm), sort: (row) => row.bandCm[0] },
-  { name: 'kV', head: 'kV', main: true, number: true, text: (row) => String(row.kV), sort: (row) => row.kV },
-  {
-    name: 'mAs', head: 'mAs', main: true, number: true,
-    text: (row) => (row.aec ? aecWords(row.aec) : String(row.mAs)), sort: (row) => row.mAs ?? row.aec.backupMAs,
-  },
-  { name: 'focalSpot', head: 'Focal spot', main: true, text: AS_IT_IS },
-  { name: 'grid', head: 'Grid', main: true, text: AS_IT_IS },
-  { name: 'sidCm', head: `SID, ${unit()}`, main: true, number: true, text: (row) => lengthNumber(row.sidCm, unit()), sort: (row) => row.sidCm },
-  {
-    name: 'referenceThicknessCm', head: `Reference thickness, ${unit()}`, number: true,
-    text: (row) => lengthNumber(row.referenceThicknessCm, unit()), sort: (row) => row.referenceThicknessCm,
-  },
-  { name: 'thicknessMethod', head: 'With thickness', text: (row) => ruleWords(row.thicknessMethod, row.thicknessRate) },
-  { name: 'receptor', head: 'Receptor', text: AS_IT_IS },
-  { name: 'fieldCm', head: 'Field, cm', text: AS_IT_IS },
-  { name: 'orientation', head: 'Orientation', text: AS_IT_IS },
-  { name: 'addedFiltration', head: 'Added filter', text: AS_IT_IS },
-  {
-    name: 'targetExposureIndex', head: 'Target exposure index', number: true,
-    text: (row) => (row.targetExposureIndex === null ? 'of the receptor' : String(row.targetExposureIndex)),
-    sort: (row) => row.targetExposureIndex ?? -1,
-  },
-  { name: 'kVWindow', head: 'kV allowed', text: (row) => (row.kVWindow ? row.kVWindow.join(' to ') : 'as the generator') },
-  {
-    name: 'longestTimeMs', head: 'Longest time, ms', number: true,
-    text: (row) => (row.longestTimeMs === null ? 'no limit' : String(row.longestTimeMs)), sort: (row) => row.longestTimeMs ?? Infinity,
-  },
-  {
-    name: 'centralRayAngleDeg', head: 'Ray angle, degrees', number: true,
-    text: (row) => (row.centralRayAngleDeg === null ? '' : String(row.centralRayAngleDeg)), sort: (row) => row.centralRayAngleDeg ?? 0,
-  },
-  { name: 'measureAt', head: 'Measure at', text: AS_IT_IS },
-  { name: 'centring', head: 'Centring', text: AS_IT_IS },
-  { name: 'breathing', head: 'Breathing', text: AS_IT_IS },
-  { name: 'shielding', head: 'Shielding', text: AS_IT_IS },
-  { name: 'notes', head: 'Notes', text: AS_IT_IS },
-];
 
 /** Fields as a comparison names them: what they are called, and their text in the site's unit. */
 const inUnit = (text) => (text === '' ? '' : length(Number(text), unit()));
@@ -119,11 +77,11 @@ export const fieldText = (field, text) => (FIELDS[field]?.[1] ?? String)(text);
 
 /** A row in one line, for lists of whole rows. */
 export const techniqueWords = (row) =>
-  `${row.kV} kV, ${row.aec ? aecWords(row.aec) : `${row.mAs} mAs`}, ${row.focalSpot} focal spot, `
+  `${row.kV} kV, ${controlWords(row)}${row.aec ? '' : ' mAs'}, ${row.focalSpot} focal spot, `
   + `grid ${row.grid}, SID ${length(row.sidCm, unit())}, ${ruleWords(row.thicknessMethod, row.thicknessRate)}`;
 
 export const adjustmentWords = ({ addKV, timesMAs }) =>
-  (addKV === null ? `mAs x ${timesMAs}` : `${addKV > 0 ? '+' : ''}${addKV} kV`);
+  (addKV === null ? `mAs x ${timesMAs}` : `${plus(addKV)} kV`.replace('-', '\u2212'));
 
 /** 1.234 -> '+1.2', with a true minus sign. */
 export const signed = (value, decimals) => `${value > 0 ? '+' : ''}${trimmed(value, decimals)}`.replace('-', '\u2212');
