@@ -4,15 +4,19 @@ const BASE = '/api/v1';
 const CSRF = 'wallchart.csrf';
 const PATIENCE_MS = 30_000;
 
-/** The service said no: `status`, stable `code`, `detail` for people, `errors` with JSON Pointers, `body` with all members. */
+/**
+ * The service said no: `status`, stable `code`, `detail` for people, `errors` with JSON Pointers, `body` with all members,
+ * `retryAfter` in seconds where it asks to come again.
+ */
 export class Problem extends Error {
-  constructor(status, body) {
+  constructor(status, body, retryAfter = null) {
     super(body.detail ?? body.title ?? `the service answered ${status}`);
     this.status = status;
     this.code = body.code ?? 'fault';
     this.detail = this.message;
     this.errors = body.errors ?? [];
     this.body = body;
+    this.retryAfter = /^[0-9]{1,4}$/.test(retryAfter ?? '') ? Number(retryAfter) : null;
   }
 }
 
@@ -93,6 +97,6 @@ async function read(answer) {
   } catch (failed) {
     if (answer.ok) throw new Unreachable(failed); // cut off, or something on the way answered instead
   }
-  if (!answer.ok) throw new Problem(answer.status, data ?? {});
+  if (!answer.ok) throw new Problem(answer.status, data ?? {}, answer.headers.get('Retry-After'));
   return { status: answer.status, data, etag: answer.headers.get('ETag') };
 }
