@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalDouble;
 import wallchart.equipment.MeasuredOutput;
+import wallchart.physics.CalibratedPoint;
 import wallchart.technique.ExposureModel;
 import wallchart.upkeep.CalibrationReport;
 import wallchart.web.view.FitView.CurveView;
@@ -19,6 +20,7 @@ import wallchart.web.view.FitView.PointView;
  * @param measuredOn null where nobody measured the tube
  * @param reason why the tube is uncalibrated; null where it is calibrated, and then all else is there
  * @param curve output of the fit over the measured tube voltages
+ * @param questionedBeyondPercent how far a point may lie off, either way, before it is questioned
  * @param confirmed codes of what was confirmed when the measurement was entered
  * @param sentences for whoever measured, what is questioned first
  * @param limits what the model leaves out, a text, written
@@ -34,6 +36,7 @@ public record CalibrationView(
         OutputFitView output,
         List<PointView> points,
         List<CurveView> curve,
+        Double questionedBeyondPercent,
         List<String> confirmed,
         List<String> sentences,
         RawValue limits) {
@@ -71,6 +74,7 @@ public record CalibrationView(
                 fit == null ? null : fit.output(),
                 fit == null ? List.of() : fit.points(),
                 fit == null ? List.of() : fit.curve(),
+                CalibratedPoint.QUESTIONED_ABOVE_PERCENT,
                 report.confirmed(),
                 fit == null ? List.of() : report.sentences(),
                 LIMITS);

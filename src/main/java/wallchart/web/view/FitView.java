@@ -12,9 +12,14 @@ import wallchart.upkeep.FittedTube;
  *
  * @param points each measured output beside the fit
  * @param curve output of the fit over the measured tube voltages
+ * @param questionedBeyondPercent how far a point may lie off, either way, before it is questioned
  */
 public record FitView(
-        FiltrationFitView filtration, OutputFitView output, List<PointView> points, List<CurveView> curve) {
+        FiltrationFitView filtration,
+        OutputFitView output,
+        List<PointView> points,
+        List<CurveView> curve,
+        Double questionedBeyondPercent) {
 
     /** Total filtration as stated at the measurement, and as the half-value layer has it. */
     public record FiltrationFitView(
@@ -71,6 +76,7 @@ public record FitView(
                 FiltrationFitView.of(fit.statedFiltration(), fit.totalFiltration()),
                 OutputFitView.of(fit.pair()),
                 fit.points().stream().map(PointView::of).toList(),
-                tube.curve().stream().map(CurveView::of).toList());
+                tube.curve().stream().map(CurveView::of).toList(),
+                CalibratedPoint.QUESTIONED_ABOVE_PERCENT);
     }
 }

@@ -2,7 +2,7 @@
 import { html, nothing, render } from '/pages/lit-html.js';
 import * as api from '/pages/api.js';
 import { start, trouble, whenPersonChanges } from '/pages/shell.js';
-import { fragment, shown } from '/pages/audit/address.js';
+import { fragment, shown } from '/pages/address.js';
 import { learnPeople, learnRooms } from '/pages/audit/acts.js';
 import { proofPanel, verify } from '/pages/audit/proof.js';
 import * as timeline from '/pages/audit/timeline.js';

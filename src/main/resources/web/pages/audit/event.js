@@ -2,7 +2,7 @@
 import { html, nothing } from '/pages/lit-html.js';
 import * as api from '/pages/api.js';
 import { trouble } from '/pages/shell.js';
-import { fragment, shown } from '/pages/audit/address.js';
+import { fragment, shown } from '/pages/address.js';
 import { instant } from '/pages/audit/instants.js';
 import { actorName, objectNumber, people, roomName, sentence } from '/pages/audit/acts.js';
 import { differencePanel, findDifference } from '/pages/audit/difference.js';

@@ -15,9 +15,15 @@ export const longDay = (at) => LONG_DAY.format(new Date(at));
 /** '2026-10-15 11:16:29 UTC', cut to the second. */
 export const utc = (at) => `${at.slice(0, 10)} ${at.slice(11, 19)} UTC`;
 
+/** Whether the clock of this screen shows UTC then: nobody needs to read the same twice. */
+const isUtc = (at) => new Date(at).getTimezoneOffset() === 0;
+
 /** Local with UTC beside. */
 export const instant = (at) => html`<time datetime=${at}>${SHORT_DAY.format(new Date(at))}, ${clock(at)}
-  <span class="small">= ${utc(at)}</span></time>`;
+  ${isUtc(at) ? 'UTC' : html`<span class="small">= ${utc(at)}</span>`}</time>`;
+
+/** The time of the day alone, with UTC beside. */
+export const timeOfDay = (at) => html`<time datetime=${at}>${clock(at)}</time> <span class="small">${isUtc(at) ? 'UTC' : utc(at).slice(11)}</span>`;
 
 const two = (number) => String(number).padStart(2, '0');
 

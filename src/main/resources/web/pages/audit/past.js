@@ -3,7 +3,7 @@ import { html, nothing } from '/pages/lit-html.js';
 import * as api from '/pages/api.js';
 import { site, trouble } from '/pages/shell.js';
 import { centimetres, length, spoken, trimmed } from '/pages/words.js';
-import { fragment, query, shown } from '/pages/audit/address.js';
+import { fragment, query, shown } from '/pages/address.js';
 import { instant, localMoment, toUtc, zone } from '/pages/audit/instants.js';
 import { roomName, rooms } from '/pages/audit/acts.js';
 

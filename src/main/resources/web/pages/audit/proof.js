@@ -75,14 +75,23 @@ const whatToDo = () => html`
 
 const facts = (known) => html`
   <dl class="facts">
-    <dt>Verified</dt><dd>${instant(known.checkedAt)}</dd>
-    ${known.events === null ? nothing : html`<dt>Events</dt><dd>${known.events}</dd>
-      <dt>Hash of the newest</dt><dd><code>${known.head}</code></dd>`}
+    <dt>Verified</dt><dd>${instant(known.checkedAt)}${known.events === null ? nothing : `, ${known.events} events`}</dd>
     <dt>Last checkpoint</dt>
     <dd>${known.checkpoint ? checkpoint(known) : known.sound ? 'none is signed yet' : 'not looked for: the doubt comes first'}</dd>
   </dl>
+  ${known.sound ? hashes(known) : nothing}
   ${known.notes.length ? html`<h3>To be looked at</h3><ul>${known.notes.map((note) => html`<li>${note}</li>`)}</ul>` : nothing}`;
 
 const checkpoint = ({ checkpoint: signed, events }) => html`
-  event ${signed.seq}${events > signed.seq ? `, ${events - signed.seq} entered since` : ', the newest'}; signed ${instant(signed.at)};
-  key <code>${signed.keyId}</code><br><span class="small">hash</span> <code>${signed.hash}</code>`;
+  event ${signed.seq}${events > signed.seq ? `, ${events - signed.seq} entered since` : ', the newest'}; signed ${instant(signed.at)}
+  with key <code>${signed.keyId}</code>`;
+
+const hashes = ({ head, events, checkpoint: signed }) => html`
+  <details>
+    <summary>Hashes, to be compared with a printed sheet or a kept export</summary>
+    <dl class="facts">
+      <dt>Newest event, ${events}</dt><dd><code>${head}</code></dd>
+      ${signed ? html`<dt>Checkpoint, event ${signed.seq}</dt><dd>${signed.hash === head ? 'the same' : html`<code>${signed.hash}</code>`}</dd>
+        <dt>Signature (Ed25519)</dt><dd><code>${signed.signature}</code></dd>` : nothing}
+    </dl>
+  </details>`;

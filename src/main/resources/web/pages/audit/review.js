@@ -2,7 +2,7 @@
 import { html, nothing } from '/pages/lit-html.js';
 import * as api from '/pages/api.js';
 import { person, trouble } from '/pages/shell.js';
-import { fragment } from '/pages/audit/address.js';
+import { fragment } from '/pages/address.js';
 import { endOfDay, instant, toUtc } from '/pages/audit/instants.js';
 import { actorName, knownActs, people, roomName, rooms } from '/pages/audit/acts.js';
 import { found } from '/pages/audit/proof.js';

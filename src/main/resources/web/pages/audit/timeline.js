@@ -3,8 +3,8 @@ import { html, nothing } from '/pages/lit-html.js';
 import * as api from '/pages/api.js';
 import { trouble } from '/pages/shell.js';
 import { spoken } from '/pages/words.js';
-import { fragment, query, shown } from '/pages/audit/address.js';
-import { clock, endOfDay, localDay, longDay, toUtc, utc, zone } from '/pages/audit/instants.js';
+import { fragment, query, shown } from '/pages/address.js';
+import { endOfDay, localDay, longDay, timeOfDay, toUtc, zone } from '/pages/audit/instants.js';
 import { actorName, act, knownActs, people, roomName, rooms } from '/pages/audit/acts.js';
 
 const PAGE = 50;
@@ -110,7 +110,7 @@ function days(events) {
 
 const entry = (event) => html`
   <li class=${shown().event === String(event.seq) ? 'open' : ''}>
-    <span class="when"><time datetime=${event.at}>${clock(event.at)}</time> <span class="small">${utc(event.at).slice(11)}</span></span>
+    <span class="when">${timeOfDay(event.at)}</span>
     <span class="said"><a href=${fragment({ event: event.seq })} aria-current=${shown().event === String(event.seq) ? 'true' : nothing}><strong>${actorName(event.actor)}</strong>
       ${act(event)}</a>${event.reason ? html`<span class="why">${event.reason}</span>` : nothing}</span>
     <span class="small number">${event.room ? roomName(event.room) : ''} · ${event.seq}</span>
