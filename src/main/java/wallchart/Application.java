@@ -7,6 +7,7 @@ import java.util.concurrent.CompletableFuture;
 import wallchart.audit.AuditTrail;
 import wallchart.audit.Checkpoints;
 import wallchart.audit.LedgerKeeper;
+import wallchart.audit.PackSeal;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
 import wallchart.grading.ChartPhysics;
@@ -83,6 +84,7 @@ public final class Application implements AutoCloseable {
                     due,
                     planner,
                     audit,
+                    new PackSeal(ledgerFolder),
                     clock);
             var server = WebServer.start(webSettings(settings), services);
             return new Application(database, LedgerKeeper.start(database, checkpoints), server);
