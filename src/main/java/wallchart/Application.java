@@ -7,6 +7,7 @@ import java.util.concurrent.CompletableFuture;
 import wallchart.audit.AuditTrail;
 import wallchart.audit.Checkpoints;
 import wallchart.audit.LedgerKeeper;
+import wallchart.audit.PackSeal;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
 import wallchart.grading.ChartPhysics;
@@ -70,7 +71,18 @@ public final class Application implements AutoCloseable {
             var upkeep = new EquipmentDesk(rooms, charts, physics.join(), database.clock());
             var planner = new ChartPlanner(rooms, charts, settings.chartRules(), physics.join(), desk);
             var services = new Services(
-                    facts(settings), rooms, charts, people, technique, grading, desk, upkeep, planner, audit, clock);
+                    facts(settings),
+                    rooms,
+                    charts,
+                    people,
+                    technique,
+                    grading,
+                    desk,
+                    upkeep,
+                    planner,
+                    audit,
+                    new PackSeal(ledgerFolder),
+                    clock);
             var server = WebServer.start(webSettings(settings), services);
             return new Application(database, LedgerKeeper.start(database, checkpoints), server);
         } catch (RuntimeException failed) {

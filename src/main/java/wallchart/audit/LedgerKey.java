@@ -2,93 +2,40 @@ package wallchart.audit;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystems;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
-import java.security.GeneralSecurityException;
-import java.security.KeyFactory;
-import java.security.KeyPairGenerator;
-import java.security.PrivateKey;
-import java.security.PublicKey;
-import java.security.spec.PKCS8EncodedKeySpec;
-import java.security.spec.X509EncodedKeySpec;
 import java.util.Base64;
 import java.util.Optional;
 import wallchart.store.Sha256;
 
-/** The key that checkpoints are signed with: a private file for its owner only, and the public key beside it, both base64. */
+/** The key that checkpoints are signed with, and nothing else. */
 final class LedgerKey {
 
-    private static final String PRIVATE = "ledger.key";
-    private static final String PUBLIC = "ledger.pub";
+    private static final String NAME = "ledger";
     private static final int ID_DIGITS = 16;
 
-    private final PublicKey shown;
-    private final Path secret;
+    private final SigningKey key;
 
-    private LedgerKey(PublicKey shown, Path secret) {
-        this.shown = shown;
-        this.secret = secret;
+    private LedgerKey(SigningKey key) {
+        this.key = key;
     }
 
     /** The public key of that folder; empty where nothing was signed yet. */
     static Optional<LedgerKey> find(Path folder) throws IOException {
-        var file = folder.resolve(PUBLIC);
-        if (!Files.exists(file)) {
-            return Optional.empty();
-        }
-        try {
-            var encoded = new X509EncodedKeySpec(bytes(file));
-            return Optional.of(new LedgerKey(
-                    KeyFactory.getInstance(Ed25519.ALGORITHM).generatePublic(encoded), folder.resolve(PRIVATE)));
-        } catch (GeneralSecurityException | IllegalArgumentException noKey) {
-            throw new IOException(file + " is no public key: restore it from a backup", noKey);
-        }
+        return SigningKey.find(folder, NAME).map(LedgerKey::new);
     }
 
     /** The public key of that folder as it is written there; empty where there is none. */
     static String text(Path folder) throws IOException {
-        var file = folder.resolve(PUBLIC);
-        return Files.exists(file) ? Files.readString(file) : "";
+        return SigningKey.text(folder, NAME);
     }
 
     /** The key of that folder, made where there is none. */
     static LedgerKey findOrMake(Path folder) throws IOException {
-        var found = find(folder);
-        if (found.isPresent()) {
-            return found.get();
-        }
-        try {
-            var pair = KeyPairGenerator.getInstance(Ed25519.ALGORITHM).generateKeyPair();
-            write(folder.resolve(PRIVATE), pair.getPrivate().getEncoded(), "rw-------");
-            write(folder.resolve(PUBLIC), pair.getPublic().getEncoded(), "rw-r--r--");
-            return new LedgerKey(pair.getPublic(), folder.resolve(PRIVATE));
-        } catch (GeneralSecurityException impossible) {
-            throw new IllegalStateException("every Java has Ed25519", impossible);
-        }
-    }
-
-    private static void write(Path file, byte[] key, String rights) throws IOException {
-        Files.deleteIfExists(file); // one without the other is of no use
-        boolean posix = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
-        Files.createFile(
-                file,
-                posix
-                        ? new FileAttribute<?>[] {
-                            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))
-                        }
-                        : new FileAttribute<?>[0]);
-        Files.writeString(file, Base64.getEncoder().encodeToString(key) + "\n");
-    }
-
-    private static byte[] bytes(Path file) throws IOException {
-        return Base64.getDecoder().decode(Files.readString(file).strip());
+        return new LedgerKey(SigningKey.findOrMake(folder, NAME));
     }
 
     String id() {
-        return Sha256.hex(shown.getEncoded()).substring(0, ID_DIGITS);
+        return Sha256.hex(key.encoded()).substring(0, ID_DIGITS);
     }
 
     Checkpoint sign(Checkpoint unsigned) throws IOException {
@@ -102,15 +49,7 @@ final class LedgerKey {
     }
 
     byte[] sign(byte[] message) throws IOException {
-        return Ed25519.sign(secretKey(), message);
-    }
-
-    private PrivateKey secretKey() throws IOException {
-        try {
-            return KeyFactory.getInstance(Ed25519.ALGORITHM).generatePrivate(new PKCS8EncodedKeySpec(bytes(secret)));
-        } catch (GeneralSecurityException | IllegalArgumentException noKey) {
-            throw new IOException(secret + " is no private key: restore it from a backup", noKey);
-        }
+        return key.sign(message);
     }
 
     boolean signed(Checkpoint checkpoint) {
@@ -125,6 +64,6 @@ final class LedgerKey {
     }
 
     boolean signed(byte[] message, byte[] signature) {
-        return Ed25519.fits(shown, message, signature);
+        return key.signed(message, signature);
     }
 }

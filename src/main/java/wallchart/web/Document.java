@@ -11,6 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.function.Supplier;
+import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
 import wallchart.store.Sha256;
 import wallchart.web.view.Json;
@@ -36,6 +38,7 @@ record Document(byte[] bytes, String mediaType, String tag) {
     }
 
     private static final int TAG_DIGITS = 32;
+    private static final String PACKED = "-gzip";
 
     private static Document of(byte[] bytes, String mediaType) {
         return new Document(bytes, mediaType, Sha256.hex(bytes).substring(0, TAG_DIGITS));
@@ -78,7 +81,28 @@ record Document(byte[] bytes, String mediaType, String tag) {
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
-        return new Document(packed.toByteArray(), mediaType, tag + "-gzip");
+        return new Document(packed.toByteArray(), mediaType, tag + PACKED);
+    }
+
+    /** What {@link #packed} packed. */
+    Document unpacked() {
+        try (var gzip = new GZIPInputStream(new ByteArrayInputStream(bytes))) {
+            return new Document(gzip.readAllBytes(), mediaType, tag.substring(0, tag.length() - PACKED.length()));
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+    }
+
+    /** Sends it packed to whoever takes that. */
+    static void answer(Context ctx, Supplier<Document> packed, Supplier<Document> plain) {
+        var accepted = ctx.header("Accept-Encoding");
+        ctx.header("Vary", "Accept-Encoding");
+        if (accepted != null && accepted.contains("gzip")) {
+            ctx.header("Content-Encoding", "gzip");
+            packed.get().answer(ctx);
+        } else {
+            plain.get().answer(ctx);
+        }
     }
 
     /** The OpenAPI document, written in YAML, served as JSON. */

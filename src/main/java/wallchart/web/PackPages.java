@@ -2,8 +2,8 @@ package wallchart.web;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import com.github.benmanes.caffeine.cache.Weigher;
 import io.javalin.http.Context;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -12,19 +12,27 @@ import java.util.Optional;
 import wallchart.chart.VersionHead;
 import wallchart.web.RoomAnswers.Standing;
 import wallchart.web.request.Parameters;
+import wallchart.web.view.Json;
 
-/** What a room's page keeps for the time when nobody answers. */
+/**
+ * What a room's page keeps for the time when nobody answers. What a pack says is worked out once for each version, state of the
+ * equipment and day; giving it out again costs a signature.
+ */
 final class PackPages {
 
+    /** Also how much younger than stated a pack may look. */
     private static final Duration SERVED_FROM_MEMORY = Duration.ofMinutes(5);
-    private static final int MOST_ROOMS = 200;
+
+    /** Longer than a room waits before it asks again. */
+    private static final Duration KEPT = Duration.ofMinutes(40);
+
+    private static final long MOST_BYTES = 100_000_000;
 
     private final Services services;
     private final RoomAnswers answers;
-    private final Cache<Subject, Document> contents =
-            Caffeine.newBuilder().maximumSize(MOST_ROOMS).build();
+    private final Cache<Subject, Document> contents = keeping((subject, packed) -> packed.bytes().length);
     private final Cache<Subject, Issue> issues =
-            Caffeine.newBuilder().maximumSize(MOST_ROOMS).build();
+            keeping((subject, issue) -> issue.packed().bytes().length);
 
     PackPages(Services services, RoomAnswers answers) {
         this.services = services;
@@ -32,57 +40,62 @@ final class PackPages {
     }
 
     /** Everything that the contents depend on; settings last as long as this object. */
-    private record Subject(String room, String chart, String equipment, Optional<VersionHead> next, LocalDate on) {}
+    private record Subject(
+            String room, VersionHead chart, String equipment, Optional<VersionHead> next, LocalDate on) {}
 
-    private record Issue(Instant at, PageFiles.Both document) {
+    private record Issue(Instant at, Document packed) {
 
-        /** Also not where the clock was set back. */
+        /** Not where the clock was set back, either. */
         boolean serves(Instant now) {
             return !now.isBefore(at) && now.isBefore(at.plus(SERVED_FROM_MEMORY));
         }
     }
 
+    private static <T> Cache<Subject, T> keeping(Weigher<Subject, T> bytes) {
+        return Caffeine.newBuilder()
+                .maximumWeight(MOST_BYTES)
+                .weigher(bytes)
+                .expireAfterAccess(KEPT)
+                .build();
+    }
+
     /** Whether nothing has to be worked out for it. */
     boolean isReady(Context ctx) {
-        var id = RoomInPath.id(ctx, services.rooms());
         var now = services.clock().instant();
-        return contents.getIfPresent(subject(answers.at(id, now), now)) != null;
+        return contents.getIfPresent(subject(standing(ctx, now), now)) != null;
     }
 
     void pack(Context ctx) {
         Parameters.none(ctx.queryString());
-        var id = RoomInPath.id(ctx, services.rooms());
         var now = services.clock().instant();
-        var standing = answers.at(id, now);
-        var subject = subject(standing, now);
+        var standing = standing(ctx, now);
         var issue = issues.asMap()
                 .compute(
-                        subject,
-                        (same, kept) -> kept != null && kept.serves(now) ? kept : issue(subject, standing, now));
-        PageFiles.answer(ctx, issue.document());
+                        subject(standing, now),
+                        (subject, kept) -> kept != null && kept.serves(now) ? kept : issue(subject, standing, now));
+        Document.answer(ctx, issue::packed, () -> issue.packed().unpacked());
+    }
+
+    private Standing standing(Context ctx, Instant now) {
+        return answers.at(RoomInPath.id(ctx, services.rooms()), now);
     }
 
     private Subject subject(Standing standing, Instant now) {
-        var head = standing.chart().head();
-        return new Subject(
-                standing.room(),
-                head.digest() + head.number(),
-                standing.equipment().digest(),
-                next(standing, now),
-                standing.on());
-    }
-
-    private Optional<VersionHead> next(Standing standing, Instant now) {
-        return services.charts().versions(standing.room()).stream()
+        var next = services.charts().versions(standing.room()).stream()
                 .filter(head -> head.inForceFrom().isAfter(now))
                 .min(Comparator.comparing(VersionHead::inForceFrom));
+        return new Subject(
+                standing.room(), standing.chart().head(), standing.equipment().digest(), next, standing.on());
     }
 
     private Issue issue(Subject subject, Standing standing, Instant now) {
-        var content = contents.get(
-                subject, any -> Document.json(PackContents.json(answers, standing, subject.next(), services.site())));
-        var issued =
-                "{\"issuedAt\":\"" + now + "\"," + new String(content.bytes(), StandardCharsets.UTF_8).substring(1);
-        return new Issue(now, PageFiles.Both.of(Document.json(issued.getBytes(StandardCharsets.UTF_8))));
+        var packed = contents.get(subject, any -> packed(standing, subject.next()));
+        var sealed = services.seal().seal(packed.bytes(), now);
+        return new Issue(now, Document.json(Json.bytes(sealed)).packed());
+    }
+
+    private Document packed(Standing standing, Optional<VersionHead> next) {
+        return Document.json(PackContents.json(answers, standing, next, services.site()))
+                .packed();
     }
 }

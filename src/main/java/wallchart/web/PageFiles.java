@@ -34,8 +34,7 @@ final class PageFiles {
 
     private record Borrowed(WebJar jar, String name) {}
 
-    /** The same content as it is and packed. */
-    record Both(Document plain, Document packed) {
+    private record Both(Document plain, Document packed) {
         static Both of(Document plain) {
             return new Both(plain, plain.packed());
         }
@@ -57,7 +56,16 @@ final class PageFiles {
 
     /** A whole screen; its HTML holds no data. */
     void screen(Context ctx, String name) {
-        answer(ctx, read.computeIfAbsent(name, file -> Both.of(Document.ours(FOLDER + file, Document.HTML))));
+        answer(ctx, screen(name));
+    }
+
+    private Both screen(String name) {
+        return read.computeIfAbsent(name, file -> Both.of(Document.ours(FOLDER + file, Document.HTML)));
+    }
+
+    /** A screen as it is served. */
+    Document plainScreen(String name) {
+        return screen(name).plain();
     }
 
     /** The bytes of a file, where there is one of that name. */
@@ -84,15 +92,7 @@ final class PageFiles {
         return OWN.matcher(name).matches() ? Document.findOurs(FOLDER + name, type) : Optional.empty();
     }
 
-    /** Sends it packed to whoever takes that. */
-    static void answer(Context ctx, Both both) {
-        var accepted = ctx.header("Accept-Encoding");
-        ctx.header("Vary", "Accept-Encoding");
-        if (accepted != null && accepted.contains("gzip")) {
-            ctx.header("Content-Encoding", "gzip");
-            both.packed().answer(ctx);
-        } else {
-            both.plain().answer(ctx);
-        }
+    private static void answer(Context ctx, Both both) {
+        Document.answer(ctx, both::packed, both::plain);
     }
 }

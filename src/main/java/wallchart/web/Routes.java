@@ -90,6 +90,7 @@ final class Routes {
 
     private void declareScreens(Screens screens) {
         get("/", screens.home(), ANYBODY);
+        get("/room-worker.js", screens.roomWorker(), ANYBODY);
         get("/rooms/{room}", screens.screen("room.html"), ANYBODY);
         get("/charts/{room}", screens.screen("chart.html"), ANYBODY);
         get("/changes", screens.screen("changes.html"), ANYBODY);

@@ -10,6 +10,7 @@ import wallchart.web.request.Parameters;
 final class Screens {
 
     private final PageFiles files = new PageFiles();
+    private final Document roomWorker = RoomWorker.script(files);
 
     PageFiles files() {
         return files;
@@ -18,6 +19,14 @@ final class Screens {
     /** Where one finds the way. */
     Handler home() {
         return screen("home.html");
+    }
+
+    /** What keeps the room page at its workstation. */
+    Handler roomWorker() {
+        return ctx -> {
+            Parameters.none(ctx.queryString());
+            roomWorker.answer(ctx);
+        };
     }
 
     /** One page of that name. */

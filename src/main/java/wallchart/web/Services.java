@@ -2,6 +2,7 @@ package wallchart.web;
 
 import java.time.Clock;
 import wallchart.audit.AuditTrail;
+import wallchart.audit.PackSeal;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
 import wallchart.grading.ChartPhysics;
@@ -23,4 +24,5 @@ public record Services(
         EquipmentDesk upkeep,
         ChartPlanner planner,
         AuditTrail audit,
+        PackSeal seal,
         Clock clock) {}

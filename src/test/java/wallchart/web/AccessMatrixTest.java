@@ -35,6 +35,7 @@ class AccessMatrixTest {
             """
             #                                                    nobody own-room other-room radiographer lead physicist administrator
             GET    /                                             +      +        +          +            +    +         +
+            GET    /room-worker.js                                +      +        +          +            +    +         +
             GET    /rooms/{room}                                 +      +        +          +            +    +         +
             GET    /charts/{room}                                +      +        +          +            +    +         +
             GET    /changes                                      +      +        +          +            +    +         +

@@ -10,6 +10,7 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import wallchart.audit.AuditTrail;
 import wallchart.audit.Checkpoints;
+import wallchart.audit.PackSeal;
 import wallchart.audit.RecordCheck;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartFixtures;
@@ -115,6 +116,7 @@ final class Department {
                 new EquipmentDesk(rooms, charts, PHYSICS, clock),
                 new ChartPlanner(rooms, charts, ChartRules.adultsOnly(), PHYSICS, desk),
                 new AuditTrail(database, new Checkpoints(ledgerFolder()), records()),
+                new PackSeal(ledgerFolder()),
                 clock);
     }
 

@@ -1,39 +1,65 @@
-// A room's pack: every answer of its chart, worked out by the service beforehand, for the time when the service does not answer.
+// A room's pack: every answer of its chart, worked out and signed by the service beforehand, for the time when the service does not
+// answer. No rule of technique stands here: answers are looked up.
+import * as api from '/pages/api.js';
 import { PackAnswers } from '/pages/room/pack-answers.js';
+import { opened, PackRefused } from '/pages/room/pack-seal.js';
+import * as kept from '/pages/room/pack-keep.js';
 
-const HOUR_MS = 3_600_000;
-const AMBER_MS = 24 * HOUR_MS;
-const RED_MS = 7 * 24 * HOUR_MS;
-const RENEW_MS = 15 * 60_000;
+const MINUTE_MS = 60_000;
+const DAY_MS = 24 * 60 * MINUTE_MS;
+const AMBER_MS = DAY_MS;
+const RED_MS = 7 * DAY_MS;
+const RENEW_MS = 15 * MINUTE_MS;
+const TRY_AGAIN_MS = MINUTE_MS / 2;
+const PATIENCE_MS = 2 * MINUTE_MS;
+
+/** Clocks of a hospital differ by seconds; a pack seems no younger than new because of that. */
+const CLOCKS_DIFFER_MS = MINUTE_MS;
 
 /**
- * The pack of a room, once there is one: the kept one first, renewed in the background. Rejects where none is kept and none can be
- * had: with the `Problem` of the service, or `Unreachable`.
+ * The pack of a room, once there is one: the kept one first, and then renewed in the background; else what the service gives out.
+ * Rejects where none is kept and none can be had, with `Problem`, `Unreachable` or `PackRefused`. Without a token the session counts.
  */
 export async function open(room, token) {
   const pack = new Pack(room, token);
-  await pack.renew();
-  if (!pack.head) throw pack.trouble;
-  setInterval(() => pack.renew(), RENEW_MS);
-  window.addEventListener('online', () => pack.renew());
+  await pack.begin();
   return pack;
 }
+
+/** Forgets what is kept of a room, also the key: for whoever gives the room's token once more. */
+export const forget = (room) => kept.forget(room);
 
 class Pack {
   #room;
   #token;
+  #key = null;
   #answers = null;
-  #listeners = [];
+  #trouble = null;
+  #renewing = null;
+  #timer = null;
+  #renewed = () => {};
+  #troubled = () => {};
 
-  /** All that the pack says beside its answers: `{room, roomName, issuedAt, site, chart, equipment, next, supports, grids, adjustments, cautions, rows}`. */
+  /**
+   * All that the pack says beside its answers: `{room, roomName, issuedAt, stepCm, site, chart, equipment, next, supports, grids,
+   * adjustments, cautions, rows}`; `next` is the version that comes into force after this one, or null.
+   */
   head = null;
-
-  /** Why it could not be renewed the last time, an Error with words for people; null where it could. */
-  trouble = null;
 
   constructor(room, token) {
     this.#room = room;
     this.#token = token;
+  }
+
+  async begin() {
+    await this.#takeKept();
+    const renewal = this.renew();
+    if (!this.head) await renewal;
+    if (!this.head) {
+      clearTimeout(this.#timer);
+      throw this.#trouble.code === 'token-refused' || this.#trouble.code === 'unreachable' ? this.#trouble.cause : this.#trouble;
+    }
+    window.addEventListener('online', () => this.renew());
   }
 
   get rows() {
@@ -41,52 +67,158 @@ class Pack {
   }
 
   /**
-   * The answer to `{bodyPart, projection, patientGroup, support, thicknessCm, adjust, grid, sidCm}`:
-   * `{kind: 'technique', technique, answeredCm}`, the technique exactly as the service answers it for the thickness `answeredCm`,
-   * the nearest one that is kept in the same band; or `{kind: 'refusal', problem}`.
+   * Why it could not be renewed the last time, null where it could: an Error with words for people, `code` one of `token-refused`,
+   * `unreachable`, `other-key`, `other-room`, `older`, `damaged`, `no-crypto`, or of a `Problem`. The pack goes on answering.
    */
-  find(question) {
-    return this.#answers.find(question);
+  get trouble() {
+    return this.#trouble;
   }
 
-  /** How long ago the service gave it out; negative where this workstation's clock stands before that. */
+  /**
+   * The answer to `{bodyPart, projection, patientGroup, support, thicknessCm, adjust, grid, sidCm}`; `adjust` is a name or a list of
+   * them. `{kind: 'technique', technique, answeredCm}`: exactly as the service answers for the thickness `answeredCm`, which is the
+   * nearest one kept in the same band (of two as near, the thinner). Or `{kind: 'refusal', problem}`: what the service would say, or
+   * with the code `not-kept` why only the service can tell.
+   */
+  find(question, now = Date.now()) {
+    const found = this.#answers.find(question);
+    if (found.kind === 'technique' && this.isSuperseded(now)) found.technique.cautions.unshift(this.#supersededCaution());
+    return found;
+  }
+
+  /** Whether a version that was signed when the pack was given out has come into force since. */
+  isSuperseded(now = Date.now()) {
+    return this.head.next !== null && now >= Date.parse(this.head.next.inForceFrom);
+  }
+
+  #supersededCaution() {
+    const { chart, next } = this.head;
+    return `this is version ${chart.version}, kept here; version ${next.version} is in force since ${next.inForceFrom}: use its sheet on the `
+      + 'wall, or ask again when the service is back';
+  }
+
+  /** How long ago the service gave it out; negative where this workstation's clock is wrong, as it stands well before that. */
   ageMs(now = Date.now()) {
-    return now - Date.parse(this.head.issuedAt);
+    const age = now - Date.parse(this.head.issuedAt);
+    return age < 0 && age > -CLOCKS_DIFFER_MS ? 0 : age;
   }
 
-  /** 'fresh', 'amber' after a day, 'red' after seven days, and where the clock is wrong. */
+  /** Whether this workstation's clock cannot be right: it stands before the pack was given out. */
+  clockIsWrong(now = Date.now()) {
+    return this.ageMs(now) < 0;
+  }
+
+  /** 'fresh', 'amber' from a day on, 'red' from seven days on, and red where the clock is wrong, since nobody knows the age then. */
   ageState(now = Date.now()) {
     const age = this.ageMs(now);
-    if (age < 0 || age >= RED_MS) return 'red';
+    if (this.clockIsWrong(now) || age >= RED_MS) return 'red';
     return age >= AMBER_MS ? 'amber' : 'fresh';
   }
 
-  /** Called with the pack after each renewal that brought a newer one. */
-  whenRenewed(listener) {
-    this.#listeners.push(listener);
+  /** The age in words: 'given out 3 hours ago', or that the clock is wrong. */
+  ageWords(now = Date.now()) {
+    if (this.clockIsWrong(now)) return "this workstation's clock is wrong: it stands before this pack was given out, so its age is not known";
+    const minutes = Math.floor(this.ageMs(now) / MINUTE_MS);
+    if (minutes < 1) return 'given out just now';
+    const [count, unit] = minutes < 120 ? [minutes, 'minute'] : minutes < 2880 ? [Math.floor(minutes / 60), 'hour'] : [Math.floor(minutes / 1440), 'day'];
+    return `given out ${count} ${unit}${count === 1 ? '' : 's'} ago`;
   }
 
-  /** Asks for a newer one now; resolves to whether one came. */
-  async renew() {
+  /** Called with the pack after each renewal that brought a newer one; the listener handed in last counts. */
+  whenRenewed(listener) {
+    this.#renewed = listener;
+  }
+
+  /** Called with the pack when `trouble` comes, changes or goes; the listener handed in last counts. */
+  whenTroubled(listener) {
+    this.#troubled = listener;
+  }
+
+  /** Asks for a newer one now; resolves to whether one came. Several callers share one attempt. */
+  renew() {
+    this.#renewing ??= this.#attempt().finally(() => {
+      this.#renewing = null;
+    });
+    return this.#renewing;
+  }
+
+  /** Renews at once where a live answer names another version, or other equipment, than this pack; else where renewing had failed. */
+  noticed(chart, equipment) {
+    const other = chart.digest !== this.head.chart.digest || chart.version !== this.head.chart.version
+      || equipment.digest !== this.head.equipment.digest;
+    if (other || this.#trouble?.code === 'unreachable') this.renew();
+  }
+
+  async #attempt() {
+    clearTimeout(this.#timer);
+    let trouble = null;
+    let newer = false;
     try {
-      const answer = await fetch(`/api/v1/rooms/${this.#room}/pack`, {
-        headers: { Authorization: `Bearer ${this.#token}` }, credentials: 'omit', cache: 'no-store',
-      });
-      if (!answer.ok) throw new Error((await answer.json()).detail);
-      const { forms, texts, answers, outside, supportRefusals, ...head } = await answer.json();
-      this.#answers = new PackAnswers({ ...head, forms, texts, answers, outside, supportRefusals });
-      this.head = head;
-      this.trouble = null;
-      this.#listeners.forEach((listener) => listener(this));
-      return true;
+      newer = await this.#take((await api.get(`/rooms/${this.#room}/pack`, { token: this.#token, timeoutMs: PATIENCE_MS })).data);
     } catch (failed) {
-      this.trouble = failed;
-      return false;
+      trouble = spoken(failed);
+    }
+    const again = trouble && trouble.code !== 'token-refused' ? TRY_AGAIN_MS : RENEW_MS;
+    this.#timer = setTimeout(() => this.renew(), again);
+    this.#tell(trouble, newer);
+    return newer;
+  }
+
+  #tell(trouble, newer) {
+    const changed = trouble?.code !== this.#trouble?.code;
+    this.#trouble = trouble;
+    if (newer) this.#renewed(this);
+    if (changed) this.#troubled(this);
+  }
+
+  async #takeKept() {
+    let record;
+    try {
+      record = await kept.read(this.#room);
+      if (!record) return;
+      this.#key = record.key;
+      this.#use(await this.#checked(record.sealed));
+    } catch (failed) {
+      this.#trouble = spoken(failed); // the service may give out another one
     }
   }
 
-  /** Renews at once where a live answer names another version or other equipment than this pack. */
-  noticed(chart, equipment) {
-    if (chart.digest !== this.head.chart.digest || equipment.digest !== this.head.equipment.digest) this.renew();
+  /** Takes what came from the service, if it is to be believed and newer; nothing of the kept one is lost otherwise. */
+  async #take(sealed) {
+    const pack = await this.#checked(sealed);
+    const before = this.head ? Date.parse(this.head.issuedAt) : -Infinity;
+    if (Date.parse(pack.issuedAt) < before) {
+      throw new PackRefused('older', 'what came is older than the pack kept here, which stays: tell the administrator if this goes on, the '
+        + "service's clock may have been set back");
+    }
+    if (Date.parse(pack.issuedAt) === before) return false;
+    this.#key = pack.key;
+    this.#use(pack);
+    await kept.keep({ room: this.#room, key: pack.key, issuedAt: pack.issuedAt, sealed });
+    return true;
   }
+
+  async #checked(sealed) {
+    const pack = await opened(sealed, this.#key);
+    if (pack.content.room !== this.#room) {
+      throw new PackRefused('other-room', `what came is the pack of room ${pack.content.room}, not of ${this.#room}: it is not used`);
+    }
+    return pack;
+  }
+
+  #use({ issuedAt, content }) {
+    const { forms, texts, answers, outside, supportRefusals, ...head } = content;
+    this.#answers = new PackAnswers(content);
+    this.head = { ...head, issuedAt };
+  }
+}
+
+/** What went wrong as an Error with code and words for people. */
+function spoken(failed) {
+  if (failed instanceof api.Unreachable) return new PackRefused('unreachable', failed.message, failed);
+  if (failed instanceof api.Problem && (failed.status === 401 || failed.status === 403)) {
+    return new PackRefused('token-refused', "the service no longer accepts this room's token: ask the administrator for another; what is "
+      + 'kept here goes on answering', failed);
+  }
+  return failed;
 }
