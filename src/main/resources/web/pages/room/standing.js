@@ -2,8 +2,6 @@
 import { html, nothing } from '/pages/lit-html.js';
 import { day, moment } from '/pages/words.js';
 
-const MINUTE = 60_000;
-
 export const head = (state, act) => html`
   <h1>${state.head?.roomName ?? `Room ${state.room}`}</h1>
   <span class="site">${state.head?.site.name ?? ''}</span>
@@ -26,6 +24,7 @@ export function foot(state, now) {
         <span>in force since ${day(chart.inForceFrom)}</span>
         ${review(chart, now)}
         <span><code title="digest of the version">${digest(chart.digest)}</code></span>
+        ${state.head?.next ? html`<strong>version ${state.head.next.version} comes into force ${moment(state.head.next.inForceFrom)}</strong>` : nothing}
         ${link(state, now)}
       </p>` : nothing}`;
 }
@@ -44,15 +43,12 @@ function review({ reviewDue }, now) {
 export function link(state, now) {
   const { pack } = state;
   if (state.link === 'live') return html`<span class="mark good">live</span>`;
-  if (!pack) return html`<span class="mark blocking">offline, nothing kept</span>`;
-  const age = pack.ageMs(now);
-  if (age < 0) {
-    return html`<strong class="mark blocking">offline; this workstation's clock is wrong: it stands before the chart was issued, ${moment(pack.head.issuedAt)}</strong>`;
-  }
-  const words = `offline, chart kept ${ageWords(age)} ago`;
+  if (state.link === 'unknown') return html`<span class="mark">connecting</span>`;
+  if (!pack) return html`<strong class="mark blocking">offline, nothing kept</strong>`;
+  const words = `offline, chart ${pack.ageWords(now)}`;
   switch (pack.ageState(now)) {
     case 'red':
-      return html`<strong class="mark blocking">${words}: too old to rely on, compare with the sheet on the wall</strong>`;
+      return html`<strong class="mark blocking">${words}: not to be relied on, use the sheet on the wall</strong>`;
     case 'amber':
       return html`<strong class="mark caution">${words}: a newer version may be in force</strong>`;
     default:
@@ -60,10 +56,9 @@ export function link(state, now) {
   }
 }
 
-export function ageWords(ms) {
-  const minutes = Math.floor(ms / MINUTE);
-  if (minutes < 1) return 'under a minute';
-  if (minutes < 60) return `${minutes} min`;
-  const hours = Math.floor(minutes / 60);
-  return hours < 48 ? `${hours} h` : `${Math.floor(hours / 24)} days`;
+/** What is wrong with the chart kept here beyond being offline, which is said anyway. */
+export function keptTrouble({ pack }) {
+  const trouble = pack?.trouble;
+  if (!trouble || ['unreachable', 'token-refused'].includes(trouble.code)) return nothing;
+  return html`<p class="tell caution"><strong>Kept chart.</strong>${trouble.message}</p>`;
 }
