@@ -29,7 +29,7 @@ function manual({ set, row }, state) {
   return html`
     <div class="set">
       <dl>${figure('Tube voltage', set.kV, 'kV', 'main')} ${figure('Current-time product', set.mAs, 'mAs', 'main')}</dl>
-      <dl>${figure('Tube current', set.mA, 'mA')} ${figure('Time', set.timeMs, 'ms')} ${figure('Focal spot', set.focalSpot)}</dl>
+      <dl>${figure('Tube current', set.mA, 'mA')} ${figure('Time', decimalsSmall(String(set.timeMs)), 'ms')} ${figure('Focal spot', set.focalSpot)}</dl>
       ${distance(set, row, state)}
     </div>`;
 }
@@ -57,7 +57,7 @@ function distance({ sidCm, grid }, row, { unit, head }) {
       ${figure(`Receptor ${unit}, ${row.orientation}`, field(row.fieldCm, unit))}</dl>`;
 }
 
-/** 182.88 takes the room of 183. */
+/** 182.88 cm and 15.625 ms take little more room than 183 and 16. */
 function decimalsSmall(written) {
   const [whole, decimals] = written.split('.');
   return decimals ? html`${whole}<span class="decimals">.${decimals}</span>` : whole;

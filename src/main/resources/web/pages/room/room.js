@@ -18,6 +18,7 @@ import * as keys from './keys.js';
 import * as idle from './idle.js';
 import * as tokens from './token.js';
 import { EMPTY } from './state.js';
+import { number } from './thickness.js';
 import { length } from '/pages/words.js';
 
 const PULSE_MS = 30_000;
@@ -80,10 +81,16 @@ function answered() {
     <div class="answer" aria-busy=${state.answer?.kind === 'waiting'}>
       ${state.answer?.kind === 'technique' ? technique(state, act)
         : state.answer?.kind === 'refusal' ? refusal(state, act)
-        : html`<section class="technique"><p class="prompt">${state.answer?.kind === 'waiting' ? 'Asking…' : 'Measure, then enter the thickness.'}</p></section>
+        : html`<section class="technique"><p class="prompt">${prompt()}</p></section>
             ${placing(state.chosen.rows[0])}`}
     </div>
     ${adjusting(state, act)}`;
+}
+
+function prompt() {
+  if (state.answer?.kind === 'waiting') return 'Asking…';
+  const wrong = state.typed !== '' && number(state.typed) === null && Number(state.typed) !== 0;
+  return wrong ? 'That is no thickness: type a number such as 12.5.' : 'Measure, then enter the thickness.';
 }
 
 function redrawDialog() {

@@ -3,9 +3,7 @@ import { html, nothing } from '/pages/lit-html.js';
 import { day, moment } from '/pages/words.js';
 
 export const head = (state, act) => html`
-  <h1>${state.head?.roomName ?? `Room ${state.room}`}</h1>
-  <span class="site">${state.head?.site.name ?? ''}</span>
-  <strong class="only">Holds for this room only</strong>
+  <div class="name"><h1>${state.head?.roomName ?? `Room ${state.room}`}</h1><span class="site">${state.head?.site.name ?? ''}</span></div>
   <div class="buttons">
     <button type="button" @click=${act.openWorkstation}>Workstation</button>
     <button type="button" aria-pressed=${document.documentElement.dataset.theme === 'dim'} @click=${act.changeTheme}>Dim</button>
@@ -19,12 +17,12 @@ export function foot(state, now) {
     ${standingCaution ? html`<p class="standing">${standingCaution}</p>` : nothing}
     ${chart ? html`
       <p class="chart">
-        <b>Chart version ${chart.version}</b>
+        <b>Chart version ${chart.version}</b> <b>holds for this room only</b>
         <span>signed by ${chart.signedBy}</span>
         <span>in force since ${day(chart.inForceFrom)}</span>
         ${review(chart, now)}
         <span><code title="digest of the version">${digest(chart.digest)}</code></span>
-        ${state.head?.next ? html`<strong>version ${state.head.next.version} comes into force ${moment(state.head.next.inForceFrom)}</strong>` : nothing}
+        ${state.head?.next ? html`<b>version ${state.head.next.version} from ${moment(state.head.next.inForceFrom)}</b>` : nothing}
         ${link(state, now)}
       </p>` : nothing}`;
 }
