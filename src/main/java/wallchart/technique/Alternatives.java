@@ -34,55 +34,60 @@ final class Alternatives {
         this.derive = derive;
     }
 
-    List<String> of(Wish wish) {
+    List<Offer> of(Wish wish) {
         var offers = Stream.of(
                         asInRow(wish), largeFocalSpot(wish), moreVoltage(wish), lessVoltage(wish), otherDistance(wish))
                 .flatMap(Optional::stream)
                 .toList();
-        return offers.isEmpty() ? List.of("another room or technique, by judgement and local rules") : offers;
+        return offers.isEmpty()
+                ? List.of(Offer.words("another room or technique, by judgement and local rules"))
+                : offers;
     }
 
     /** The row's own grid and distance, where the question asked for others. */
-    private Optional<String> asInRow(Wish wish) {
+    private Optional<Offer> asInRow(Wish wish) {
         var own = situation.asInRow();
         return own.equals(situation)
                 ? Optional.empty()
                 : tried(
-                        "grid " + own.gridName() + " and SID " + own.sid() + " as in the row",
-                        new Wish(derive.apply(own), wish.focalSpot()));
+                                "grid " + own.gridName() + " and SID " + own.sid() + " as in the row",
+                                new Wish(derive.apply(own), wish.focalSpot()))
+                        .map(text -> Offer.of(text, own));
     }
 
-    private Optional<String> largeFocalSpot(Wish wish) {
+    private Optional<Offer> largeFocalSpot(Wish wish) {
         return wish.focalSpot() == FocalSpotName.LARGE
                 ? Optional.empty()
-                : tried("large focal spot", new Wish(wish.exact(), FocalSpotName.LARGE));
+                : tried("large focal spot", new Wish(wish.exact(), FocalSpotName.LARGE))
+                        .map(Offer::words);
     }
 
-    private Optional<String> moreVoltage(Wish wish) {
+    private Optional<Offer> moreVoltage(Wish wish) {
         return otherVoltage("15 % more kV with half mAs", wish, wish.exact().kV() * FIFTEEN_PERCENT);
     }
 
-    private Optional<String> lessVoltage(Wish wish) {
+    private Optional<Offer> lessVoltage(Wish wish) {
         return otherVoltage(
                 "15 % less kV (divided by 1.15) with double mAs",
                 wish, wish.exact().kV() / FIFTEEN_PERCENT);
     }
 
-    private Optional<String> otherVoltage(String words, Wish wish, double kV) {
+    private Optional<Offer> otherVoltage(String words, Wish wish, double kV) {
         if (kV < console.lowestKilovolts() || kV > console.highestKilovolts()) {
             return Optional.empty();
         }
         double mAs = wish.exact().mAs()
                 * ExposureArithmetic.voltageFactor(wish.exact().kV(), kV);
-        return tried(words, new Wish(new Working(kV, mAs), wish.focalSpot()));
+        return tried(words, new Wish(new Working(kV, mAs), wish.focalSpot())).map(Offer::words);
     }
 
     /** The nearest distance that would do, shorter or longer. */
-    private Optional<String> otherDistance(Wish wish) {
+    private Optional<Offer> otherDistance(Wish wish) {
         return otherDistances()
                 .map(situation::at)
                 .filter(Alternatives::possible)
-                .map(moved -> tried("SID " + moved.sid(), new Wish(derive.apply(moved), wish.focalSpot())))
+                .map(moved -> tried("SID " + moved.sid(), new Wish(derive.apply(moved), wish.focalSpot()))
+                        .map(text -> Offer.of(text, moved)))
                 .flatMap(Optional::stream)
                 .findFirst();
     }

@@ -27,7 +27,9 @@ final class Refit {
         var reason = "row " + row.key() + " was made for " + String.join(" and ", missing) + ", which room " + room.id()
                 + " no longer has there";
         return Optional.of(Refusal.notAchievable(
-                reason + ": do not use the row; propose a change", List.of(reason), List.of("another room")));
+                reason + ": do not use the row; propose a change",
+                List.of(reason),
+                List.of(Offer.words("another room"))));
     }
 
     private static List<String> missingAt(Support support, Room room, Row row) {

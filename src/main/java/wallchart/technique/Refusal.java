@@ -8,10 +8,11 @@ import wallchart.chart.Band;
  *
  * @param kind the reason, stable for programs
  * @param detail for people: what, the value, the limit, the next step
- * @param choices what could be asked instead, where a name was not known or is missing
+ * @param choices what could be asked instead, where a name was not known or is missing; the supports that have a band, where this
+ *     one has none
  * @param nearestBands the bands on either side of the thickness asked
  * @param reasons why nothing on this console will do
- * @param alternatives what would do, each one tried with this room's limits
+ * @param offers what would do, each one tried with this room's limits
  */
 public record Refusal(
         Kind kind,
@@ -19,7 +20,7 @@ public record Refusal(
         List<String> choices,
         List<Band> nearestBands,
         List<String> reasons,
-        List<String> alternatives) {
+        List<Offer> offers) {
 
     /** The reasons there are. */
     public enum Kind {
@@ -38,13 +39,23 @@ public record Refusal(
         return new Refusal(kind, detail, List.copyOf(choices), List.of(), List.of(), List.of());
     }
 
-    static Refusal outsideChart(String detail, List<Band> nearestBands) {
+    static Refusal outsideChart(String detail, List<Band> nearestBands, List<String> elsewhere) {
         return new Refusal(
-                Kind.THICKNESS_OUTSIDE_CHART, detail, List.of(), List.copyOf(nearestBands), List.of(), List.of());
+                Kind.THICKNESS_OUTSIDE_CHART,
+                detail,
+                List.copyOf(elsewhere),
+                List.copyOf(nearestBands),
+                List.of(),
+                List.of());
     }
 
-    static Refusal notAchievable(String detail, List<String> reasons, List<String> alternatives) {
+    static Refusal notAchievable(String detail, List<String> reasons, List<Offer> offers) {
         return new Refusal(
-                Kind.NOT_ACHIEVABLE, detail, List.of(), List.of(), List.copyOf(reasons), List.copyOf(alternatives));
+                Kind.NOT_ACHIEVABLE, detail, List.of(), List.of(), List.copyOf(reasons), List.copyOf(offers));
+    }
+
+    /** The offers in words. */
+    public List<String> alternatives() {
+        return offers.stream().map(Offer::text).toList();
     }
 }

@@ -93,23 +93,27 @@ final class RowSearch {
                 .toList();
         var words =
                 String.join(" and ", nearest.stream().map(band -> band + " cm").toList());
+        var elsewhere = elsewhere(rows, thickness);
         return Refusal.outsideChart(
                 query.bodyPart() + " " + query.projection() + " for " + query.patientGroup() + " at " + support.slug()
                         + ": no band holds " + thickness
-                        + "; nearest: " + words + elsewhere(rows, thickness)
+                        + "; nearest: " + words
+                        + (elsewhere.isEmpty()
+                                ? ""
+                                : "; charted for this thickness at " + String.join(" and ", elsewhere))
                         + ". Check the measurement; outside the chart decide under local rules and "
                         + "propose a change",
-                nearest);
+                nearest,
+                elsewhere);
     }
 
-    /** Other supports with a band for that thickness, in words; empty where there is none. */
-    private static String elsewhere(List<Row> rows, PartThickness thickness) {
-        var others = rows.stream()
+    /** Other supports with a band for that thickness. */
+    private static List<String> elsewhere(List<Row> rows, PartThickness thickness) {
+        return rows.stream()
                 .filter(row -> row.key().band().holds(thickness))
                 .map(row -> row.key().examination().support().slug())
                 .distinct()
                 .toList();
-        return others.isEmpty() ? "" : "; charted for this thickness at " + String.join(" and ", others);
     }
 
     private static Optional<Band> lastBelow(List<Band> bands, PartThickness thickness) {

@@ -3,6 +3,7 @@ package wallchart.technique;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wallchart.chart.ChartVersion;
 import wallchart.equipment.Room;
 import wallchart.physics.BeamPhysics;
@@ -72,37 +73,39 @@ public final class TechniqueRules {
             var reason = "SID " + situation.sid() + " is not possible at "
                     + situation.support().kind().slug() + " in room "
                     + situation.room().id() + ", which allows " + sids;
-            return refuse(reason, "SID " + sids.nearest(situation.sid()));
+            var nearest = situation.at(sids.nearest(situation.sid()));
+            return refuse(reason, Offer.of("SID " + nearest.sid(), nearest));
         }
         if (situation.focusSkinCentimetres() <= 0) {
             var reason = "SID " + situation.sid() + " leaves no room for " + situation.thickness()
                     + " and a receptor gap of " + situation.support().receptorGap();
-            return refuse(reason, "a longer SID");
+            return refuse(reason, Offer.words("a longer SID"));
         }
         if (!phantom.reaches(situation)) {
             var reason = "the attenuation model does not reach "
                     + situation.row().setting().kV() + " behind " + situation.thickness();
-            return refuse(reason, "a row with another thickness method: propose a change");
+            return refuse(reason, Offer.words("a row with another thickness method: propose a change"));
         }
         return Optional.empty();
     }
 
-    private static Optional<Refusal> refuse(String reason, String alternative) {
-        return Optional.of(Refusal.notAchievable(reason + ": " + alternative, List.of(reason), List.of(alternative)));
+    private static Optional<Refusal> refuse(String reason, Offer offer) {
+        return Optional.of(Refusal.notAchievable(reason + ": " + offer.text(), List.of(reason), List.of(offer)));
     }
 
     private static Refusal withoutVoltage(Working wanted) {
         var reason = "the rules arrive at " + Words.number(wanted.kV()) + " kV";
-        return Refusal.notAchievable(reason + ": check the row", List.of(reason), List.of("propose a change"));
+        return Refusal.notAchievable(
+                reason + ": check the row", List.of(reason), List.of(Offer.words("propose a change")));
     }
 
     private Refusal notAchievable(Situation situation, Console console, Wish wish, Impossible attempt) {
-        var alternatives =
-                new Alternatives(console, situation, moved -> Working.of(moved.row(), effects.of(moved))).of(wish);
+        var offers = new Alternatives(console, situation, moved -> Working.of(moved.row(), effects.of(moved))).of(wish);
         return Refusal.notAchievable(
-                String.join("; ", attempt.reasons()) + ". What would do: " + String.join("; ", alternatives),
+                String.join("; ", attempt.reasons()) + ". What would do: "
+                        + offers.stream().map(Offer::text).collect(Collectors.joining("; ")),
                 attempt.reasons(),
-                alternatives);
+                offers);
     }
 
     private Technique technique(

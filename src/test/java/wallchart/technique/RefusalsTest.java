@@ -118,6 +118,7 @@ class RefusalsTest {
                 .with(aRow().at(SupportKind.TABLETOP).withGrid("none").withBand(10, 18));
         var refusal = refused(ROOM, chart, aQuery().at(SupportKind.TABLETOP).ofThickness("20"));
         assertThat(refusal.detail()).contains("charted for this thickness at table-bucky");
+        assertThat(refusal.choices()).containsExactly("table-bucky");
         assertThat(refused(ROOM, chart, aQuery().at(SupportKind.TABLETOP).ofThickness("30"))
                         .detail())
                 .doesNotContain("charted for this thickness");

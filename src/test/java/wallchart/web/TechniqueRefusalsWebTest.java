@@ -5,6 +5,7 @@ import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.nullValue;
 
 import io.restassured.response.ValidatableResponse;
 import java.util.List;
@@ -71,6 +72,7 @@ class TechniqueRefusalsWebTest {
                 .body("nearestBandsCm", equalTo(List.of(List.of(10, 13))));
         refused(422, "thickness-outside-chart", "bodyPart=LSPINE&projection=ap&thicknessCm=30")
                 .body("nearestBandsCm", equalTo(List.of(List.of(24, 30))))
+                .body("supports", nullValue())
                 .body("detail", containsString("30 cm"));
     }
 
@@ -91,6 +93,9 @@ class TechniqueRefusalsWebTest {
         refused(422, "not-achievable", "bodyPart=LSPINE&projection=ap&thicknessCm=20&sidCm=180")
                 .body("reasons", hasSize(1))
                 .body("alternatives", contains("SID 125 cm"))
+                .body("alternativeQuestions[0].text", equalTo("SID 125 cm"))
+                .body("alternativeQuestions[0].sidCm", equalTo(125))
+                .body("alternativeQuestions[0].grid", equalTo("g10"))
                 .body("detail", allOf(containsString("180 cm"), containsString("125 cm")));
     }
 

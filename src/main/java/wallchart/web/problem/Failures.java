@@ -13,6 +13,7 @@ import wallchart.signoff.Outcome;
 import wallchart.store.StoreException;
 import wallchart.technique.Refusal;
 import wallchart.web.view.FindingView;
+import wallchart.web.view.OfferView;
 
 /** The one place where a "no" of the department, and a fault of the program, becomes a problem with a status. */
 public final class Failures {
@@ -35,15 +36,28 @@ public final class Failures {
             case SUPPORT_REQUIRED -> Problem.of(SUPPORT_REQUIRED, detail, "supports", choices);
             case UNKNOWN_GRID -> Problem.of(UNKNOWN_GRID, detail, "grids", choices);
             case UNKNOWN_ADJUSTMENT -> Problem.of(UNKNOWN_ADJUSTMENT, detail, "adjustments", choices);
-            case THICKNESS_OUTSIDE_CHART ->
-                Problem.of(THICKNESS_OUTSIDE_CHART, detail, "nearestBandsCm", bands(refusal.nearestBands()));
+            case THICKNESS_OUTSIDE_CHART -> new Problem(THICKNESS_OUTSIDE_CHART, detail, outside(refusal), Map.of());
             case NOT_ACHIEVABLE ->
                 new Problem(
                         NOT_ACHIEVABLE,
                         detail,
-                        Map.of("reasons", refusal.reasons(), "alternatives", refusal.alternatives()),
+                        Map.of(
+                                "reasons",
+                                refusal.reasons(),
+                                "alternatives",
+                                refusal.alternatives(),
+                                "alternativeQuestions",
+                                OfferView.questions(refusal.offers())),
                         Map.of());
         };
+    }
+
+    /** Supports stand there only where another one has a band. */
+    private static Map<String, Object> outside(Refusal refusal) {
+        var nearest = bands(refusal.nearestBands());
+        return refusal.choices().isEmpty()
+                ? Map.of("nearestBandsCm", nearest)
+                : Map.of("nearestBandsCm", nearest, "supports", refusal.choices());
     }
 
     private static List<List<BigDecimal>> bands(List<Band> bands) {

@@ -14,53 +14,56 @@ export function technique(state, act) {
       ${notMeasured(state)}
       ${kept(state)}
       ${cautions(told)}
-      <div class="below">
-        ${cost(told, state)}
-        <button type="button" id="derived" @click=${act.derive}>How it was derived <kbd>?</kbd></button>
-      </div>
     </section>
-    ${placing(told.row)}`;
+    ${placing(told.row)}
+    <div class="below">
+      ${cost(told, state)}
+      <button type="button" id="derived" @click=${act.derive}>How it was derived <kbd>?</kbd></button>
+    </div>`;
 }
 
-const figure = (name, value, unit, extra = nothing, kind = '') => html`
-  <div class="fact ${kind}"><dt>${name}</dt><dd><span class="figure">${value}</span>${unit ? html`<span class="unit">${unit}</span>` : nothing}</dd>${extra === nothing ? nothing : html`<dd class="aside">${extra}</dd>`}</div>`;
+const figure = (name, value, unit, kind = '') => html`
+  <div class="fact ${kind}"><dt>${name}</dt><dd><span class="figure">${value}</span>${unit ? html`<span class="unit">${unit}</span>` : nothing}</dd></div>`;
 
 function manual({ set, row }, state) {
   return html`
-    <dl class="set">
-      ${figure('Tube voltage', set.kV, 'kV', nothing, 'main kv')}
-      ${figure('Current-time product', set.mAs, 'mAs', nothing, 'main')}
-      ${figure('Tube current', set.mA, 'mA')}
-      ${figure('Time', set.timeMs, 'ms')}
-      ${figure('Focal spot', set.focalSpot)}
+    <div class="set">
+      <dl>${figure('Tube voltage', set.kV, 'kV', 'main')} ${figure('Current-time product', set.mAs, 'mAs', 'main')}</dl>
+      <dl>${figure('Tube current', set.mA, 'mA')} ${figure('Time', decimalsSmall(String(set.timeMs)), 'ms')} ${figure('Focal spot', set.focalSpot)}</dl>
       ${distance(set, row, state)}
-    </dl>`;
+    </div>`;
 }
 
 function automatic({ set, row }, state) {
+  const { density } = set.aec;
   return html`
-    <dl class="set">
-      ${figure('Tube voltage', set.kV, 'kV', nothing, 'main kv')}
-      <div class="fact main aec"><dt>AEC chambers</dt><dd>${chambers(set.aec.chambers)}
-        <span class="figure">${set.aec.chambers.map(spoken).join(' + ')}</span></dd></div>
-      ${figure('Density', set.aec.density > 0 ? `+${set.aec.density}` : set.aec.density)}
-      ${figure('Back-up', set.aec.backupMAs, 'mAs')}
-      ${figure('Focal spot', set.focalSpot)}
+    <div class="set">
+      <dl>${figure('Tube voltage', set.kV, 'kV', 'main')}
+        <div class="fact main aec"><dt>AEC chambers</dt>
+          <dd>${chambers(set.aec.chambers)} <span class="figure">${set.aec.chambers.map(spoken).join('+')}</span></dd></div></dl>
+      <dl>${figure('AEC back-up', set.aec.backupMAs, 'mAs')} ${figure('AEC density', density > 0 ? `+${density}` : density)}
+        ${figure('Focal spot', set.focalSpot)}</dl>
       ${distance(set, row, state)}
-    </dl>`;
+    </div>`;
 }
 
-function distance(set, row, { unit, head }) {
-  const grid = gridWords(set.grid, head.grids, unit);
-  const otherSid = set.sidCm !== row.sidCm ? differs(`SID ${length(set.sidCm, unit)}, chart ${length(row.sidCm, unit)}`) : nothing;
-  const otherGrid = set.grid !== row.grid ? differs(`chart: ${gridName(row.grid, head.grids, unit)}`) : nothing;
+/** What is not as the row has it says so where its name stands. */
+function distance({ sidCm, grid }, row, { unit, head }) {
+  const words = gridWords(grid, head.grids, unit);
+  const sid = sidCm === row.sidCm ? 'SID' : differs(`SID ${length(sidCm, unit)}, chart ${length(row.sidCm, unit)}`);
+  const named = grid === row.grid ? 'Grid' : differs(`Grid, chart ${gridName(row.grid, head.grids, unit)}`);
   return html`
-    ${figure('SID', lengthNumber(set.sidCm, unit), unit, otherSid)}
-    ${figure('Grid', grid.ratio, grid.focus, otherGrid)}
-    ${figure('Receptor', field(row.fieldCm, unit), unit, html`${row.orientation}, ${row.receptor}`, 'receptor')}`;
+    <dl>${figure(sid, decimalsSmall(lengthNumber(sidCm, unit)), unit)} ${figure(named, words.ratio, words.focus)}
+      ${figure(`Receptor ${unit}, ${row.orientation}`, field(row.fieldCm, unit))}</dl>`;
 }
 
-const differs = (words) => html`<span class="differs">${words}</span>`;
+/** 182.88 cm and 15.625 ms take little more room than 183 and 16. */
+function decimalsSmall(written) {
+  const [whole, decimals] = written.split('.');
+  return decimals ? html`${whole}<span class="decimals">.${decimals}</span>` : whole;
+}
+
+const differs = (text) => html`<span class="differs">${text}</span>`;
 
 /** '24x30' -> '24×30' in the site's unit. */
 const field = (written, unit) => written.split('x').map((side) => lengthNumber(side, unit)).join('×');
@@ -70,7 +73,7 @@ export function gridWords(id, grids, unit) {
   if (id === 'none') return { ratio: 'none', focus: '' };
   const grid = grids?.find((each) => each.id === id);
   if (!grid) return { ratio: id, focus: '' };
-  return { ratio: `${grid.ratio}:1`, focus: grid.focalDistanceCm ? `f ${lengthNumber(grid.focalDistanceCm, unit)}` : 'parallel' };
+  return { ratio: `${grid.ratio}:1`, focus: grid.focalDistanceCm ? `f ${Math.round(lengthNumber(grid.focalDistanceCm, unit))}` : 'parallel' };
 }
 
 export function gridName(id, grids, unit) {
@@ -122,6 +125,7 @@ export function placing(row) {
         ${line('Central ray', angle === null ? '' : angleWords(angle))}
         ${line('Breathing', row.breathing)}
         ${line('Shielding', row.shielding)}
+        ${line('Receptor', row.receptor)}
         ${line('Filter', row.addedFiltration === 'none' ? '' : row.addedFiltration)}
         ${line('Target exposure index', row.targetExposureIndex)}
         ${line('Notes', row.notes)}

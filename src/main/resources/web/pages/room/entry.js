@@ -34,7 +34,7 @@ export function ruler(state, act) {
             ${band ? bandWords(band, unit) : nothing}</span>`)}
       </div>
       <input type="range" id="scale" min=${ends.min} max=${ends.max} step=${ends.step} aria-label="Thickness in ${unit}"
-        class=${value === null ? 'unset' : nothing}
+        class=${value === null || value < ends.min || value > ends.max ? 'unset' : nothing}
         aria-valuetext=${value === null ? 'not entered yet' : `${value} ${unit}`}
         .value=${String(value ?? ends.min)} @input=${set} @click=${set}>
     </div>`;

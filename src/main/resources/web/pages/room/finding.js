@@ -86,7 +86,7 @@ function partTiles(state, act) {
       <button type="button" class="back" @click=${() => act.openPart(null)}>‹ All parts</button>
       <h2 id="opened" tabindex="-1">${there[0]?.words.part ?? 'Nothing here for this patient group'}</h2>
     </div>
-    ${inGroups.map((group) => html`
+    <div class="ofgroups">${inGroups.map((group) => html`
       <section class="ofgroup ${group.id === 'adult' ? '' : 'child'}" aria-labelledby="group-${group.id}">
         <h3 id="group-${group.id}">${group.label}</h3>
         <div class="tiles">
@@ -97,5 +97,5 @@ function partTiles(state, act) {
               <span class="reach">${reach(each, state.unit)}</span>
             </button>`)}
         </div>
-      </section>`)}`;
+      </section>`)}</div>`;
 }

@@ -35,7 +35,10 @@ function taken(event, act, state) {
   if ((key === 'ArrowDown' || key === 'ArrowUp') && target.type !== 'range' && act.mark(key === 'ArrowDown' ? 1 : -1)) return true;
   if (key === 'Enter' && target === finder()) return act.chooseMarked('keys');
   if ((key === '+' || key === '-') && state.chosen) return act.step(key === '+' ? 1 : -1);
-  if (key === '?' || key === '/') return act.derive();
+  if (key === '?' || key === '/') {
+    act.derive();
+    return true;
+  }
   if (/^\d$/.test(key) || ((key === '.' || key === ',') && state.chosen)) return beginThickness(target, act, state);
   if (/^\p{L}$/u.test(key) && target !== finder()) {
     act.search('');

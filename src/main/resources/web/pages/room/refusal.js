@@ -11,7 +11,7 @@ export function refusal(state, act) {
       <h2 id="refused">No technique${state.answer.question ? html` for ${length(state.answer.question.thicknessCm, state.unit)}` : nothing}</h2>
       <p class="why">${problem.detail ?? problem.title}</p>
       ${source === 'pack' ? html`<p><strong>Offline.</strong> This is what the chart kept at this workstation says.</p>` : nothing}
-      ${(problem.errors ?? []).length ? html`<ul>${problem.errors.map((error) => html`<li>${error.detail}</li>`)}</ul>` : nothing}
+      ${(problem.errors ?? []).length > 1 ? html`<ul>${problem.errors.map((error) => html`<li>${error.detail}</li>`)}</ul>` : nothing}
       ${reasons(problem)}
       <div class="instead">${supports(problem, state, act)}${nearest(problem, state, act)}${others(problem, act)}${asCharted(state, act)}</div>
     </section>

@@ -1,8 +1,8 @@
 // The page of a room's workstation: find the examination, enter the thickness, see what to set. Keeps nothing of any patient.
 import { html, nothing, render } from '/pages/lit-html.js';
 import * as api from '/pages/api.js';
-import { open } from '/pages/room/pack.js';
-import('/pages/room/install.js').catch(() => {});
+import { forget, open } from '/pages/room/pack.js';
+import { whenNewer } from '/pages/room/install.js';
 import { examinations } from './finder.js';
 import { finding } from './finding.js';
 import { entry, ruler } from './entry.js';
@@ -10,7 +10,7 @@ import { placing, technique } from './answer.js';
 import { refusal } from './refusal.js';
 import { adjusting } from './adjusting.js';
 import { steps } from './steps.js';
-import { foot, head } from './standing.js';
+import { foot, head, keptTrouble } from './standing.js';
 import { groupMark } from './finding.js';
 import { settings, tokenForm } from './workstation.js';
 import { actions } from './actions.js';
@@ -18,6 +18,7 @@ import * as keys from './keys.js';
 import * as idle from './idle.js';
 import * as tokens from './token.js';
 import { EMPTY } from './state.js';
+import { number } from './thickness.js';
 import { length } from '/pages/words.js';
 
 const PULSE_MS = 30_000;
@@ -69,6 +70,7 @@ function body() {
     ${state.warned ? html`<p class="tell caution warned" role="alert"><strong>Clears in 20 seconds.</strong>Touch the page or press a key to keep it.</p>` : nothing}
     ${state.asksToken ? tokenForm(state.tokenTrouble, useToken, state.exams.length ? act.notNow : null) : nothing}
     ${state.failed ? html`<p class="tell blocking" role="alert"><strong>The chart cannot be shown.</strong>${state.failed}</p>` : nothing}
+    ${keptTrouble(state)}
     ${state.exams.length === 0 ? waiting() : state.chosen ? answered() : finding(state, act)}`;
 }
 
@@ -79,10 +81,16 @@ function answered() {
     <div class="answer" aria-busy=${state.answer?.kind === 'waiting'}>
       ${state.answer?.kind === 'technique' ? technique(state, act)
         : state.answer?.kind === 'refusal' ? refusal(state, act)
-        : html`<section class="technique"><p class="prompt">${state.answer?.kind === 'waiting' ? 'Asking…' : 'Measure, then enter the thickness.'}</p></section>
+        : html`<section class="technique"><p class="prompt">${prompt()}</p></section>
             ${placing(state.chosen.rows[0])}`}
     </div>
     ${adjusting(state, act)}`;
+}
+
+function prompt() {
+  if (state.answer?.kind === 'waiting') return 'Asking…';
+  const wrong = state.typed !== '' && number(state.typed) === null && Number(state.typed) !== 0;
+  return wrong ? 'That is no thickness: type a number such as 12.5.' : 'Measure, then enter the thickness.';
 }
 
 function redrawDialog() {
@@ -98,6 +106,7 @@ function openDialog(what) {
 }
 
 async function useToken(text) {
+  if (state.pack?.trouble?.code === 'other-key') await forget(room); // whoever has the token again answers for the new key
   tokens.keep(room, text);
   state.asksToken = false;
   state.tokenTrouble = null;
@@ -127,9 +136,14 @@ function take(pack) {
   state.exams = examinations(pack.rows, pack.head.site);
   if (state.chosen) state.chosen = state.exams.find((each) => each.id === state.chosen.id) ?? null;
   document.title = `${pack.head.roomName} · Wallchart`;
-  pack.whenRenewed((renewed) => {
-    take(renewed?.head ? renewed : pack);
+  pack.whenRenewed(() => {
+    if (state.pack !== pack) return;
+    take(pack);
     act.askAgain();
+  });
+  pack.whenTroubled(() => {
+    if (state.pack !== pack) return;
+    if (pack.trouble?.code === 'token-refused') act.needsToken(pack.trouble.cause?.status ?? 401);
     draw();
   });
 }
@@ -152,12 +166,18 @@ async function pulse() {
   draw();
 }
 
+/** Whether something stands here of a patient who may still be in the room. */
+function busy() {
+  return state.chosen !== null || state.query !== '' || state.part !== null;
+}
+
 tokens.fromAddress(room);
 place('head').textContent = '';
 place('body').textContent = '';
 document.title = `${room} · Wallchart`;
 keys.listen(act, () => state);
-act.restartIdle = idle.watch({ busy: () => state.chosen !== null || state.query !== '' || state.part !== null, warn: act.warn, clear: act.clearByItself });
+act.restartIdle = idle.watch({ busy, warn: act.warn, clear: act.clearByItself });
+whenNewer((changeOver) => window.setInterval(() => { if (!busy()) changeOver(); }, PULSE_MS));
 window.setInterval(pulse, PULSE_MS);
 window.addEventListener('online', pulse);
 window.addEventListener('offline', pulse);

@@ -2,12 +2,8 @@
 import { html, nothing } from '/pages/lit-html.js';
 import { day, moment } from '/pages/words.js';
 
-const MINUTE = 60_000;
-
 export const head = (state, act) => html`
-  <h1>${state.head?.roomName ?? `Room ${state.room}`}</h1>
-  <span class="site">${state.head?.site.name ?? ''}</span>
-  <strong class="only">Holds for this room only</strong>
+  <div class="name"><h1>${state.head?.roomName ?? `Room ${state.room}`}</h1><span class="site">${state.head?.site.name ?? ''}</span></div>
   <div class="buttons">
     <button type="button" @click=${act.openWorkstation}>Workstation</button>
     <button type="button" aria-pressed=${document.documentElement.dataset.theme === 'dim'} @click=${act.changeTheme}>Dim</button>
@@ -21,11 +17,12 @@ export function foot(state, now) {
     ${standingCaution ? html`<p class="standing">${standingCaution}</p>` : nothing}
     ${chart ? html`
       <p class="chart">
-        <b>Chart version ${chart.version}</b>
+        <b>Chart version ${chart.version}</b> <b>holds for this room only</b>
         <span>signed by ${chart.signedBy}</span>
         <span>in force since ${day(chart.inForceFrom)}</span>
         ${review(chart, now)}
         <span><code title="digest of the version">${digest(chart.digest)}</code></span>
+        ${state.head?.next ? html`<b>version ${state.head.next.version} from ${moment(state.head.next.inForceFrom)}</b>` : nothing}
         ${link(state, now)}
       </p>` : nothing}`;
 }
@@ -44,15 +41,12 @@ function review({ reviewDue }, now) {
 export function link(state, now) {
   const { pack } = state;
   if (state.link === 'live') return html`<span class="mark good">live</span>`;
-  if (!pack) return html`<span class="mark blocking">offline, nothing kept</span>`;
-  const age = pack.ageMs(now);
-  if (age < 0) {
-    return html`<strong class="mark blocking">offline; this workstation's clock is wrong: it stands before the chart was issued, ${moment(pack.head.issuedAt)}</strong>`;
-  }
-  const words = `offline, chart kept ${ageWords(age)} ago`;
+  if (state.link === 'unknown') return html`<span class="mark">connecting</span>`;
+  if (!pack) return html`<strong class="mark blocking">offline, nothing kept</strong>`;
+  const words = `offline, chart ${pack.ageWords(now)}`;
   switch (pack.ageState(now)) {
     case 'red':
-      return html`<strong class="mark blocking">${words}: too old to rely on, compare with the sheet on the wall</strong>`;
+      return html`<strong class="mark blocking">${words}: not to be relied on, use the sheet on the wall</strong>`;
     case 'amber':
       return html`<strong class="mark caution">${words}: a newer version may be in force</strong>`;
     default:
@@ -60,10 +54,9 @@ export function link(state, now) {
   }
 }
 
-export function ageWords(ms) {
-  const minutes = Math.floor(ms / MINUTE);
-  if (minutes < 1) return 'under a minute';
-  if (minutes < 60) return `${minutes} min`;
-  const hours = Math.floor(minutes / 60);
-  return hours < 48 ? `${hours} h` : `${Math.floor(hours / 24)} days`;
+/** What is wrong with the chart kept here beyond being offline, which is said anyway. */
+export function keptTrouble({ pack }) {
+  const trouble = pack?.trouble;
+  if (!trouble || ['unreachable', 'token-refused'].includes(trouble.code)) return nothing;
+  return html`<p class="tell caution"><strong>Kept chart.</strong>${trouble.message}</p>`;
 }
