@@ -38,7 +38,8 @@ record BlockComposer(Room room, SheetWords write) {
     }
 
     private static boolean joins(Block before, Block next) {
-        return before.bands().size() < MOST_BANDS && withBands(before, next.bands()).equals(next);
+        return before.bands().size() < MOST_BANDS
+                && withBands(before, next.bands()).equals(next);
     }
 
     private static Block joined(Block before, Block next) {
@@ -84,13 +85,18 @@ record BlockComposer(Room room, SheetWords write) {
         return new BandLine(
                 write.band(row.key().band()),
                 Decimals.plain(row.setting().kV().kilovolts()),
-                automatic ? "AEC" : control.mAs().toString(),
+                automatic
+                        ? "AEC "
+                                + ((ExposureControl.Automatic) control)
+                                        .chamberWords()
+                                        .replace("+", " + ")
+                        : control.mAs().toString(),
                 automatic ? automatic((ExposureControl.Automatic) control) : "",
                 write.length(row.referenceThickness().centimetres()));
     }
 
     private static String automatic(ExposureControl.Automatic control) {
-        return control.chamberWords() + ", density " + control.density() + ", back-up " + control.backup();
+        return "density " + control.density() + ", back-up " + control.backup();
     }
 
     private String grid(String id) {
@@ -110,7 +116,8 @@ record BlockComposer(Room room, SheetWords write) {
                         .map(receptor ->
                                 receptor.name() + ", " + receptor.kind().words())
                         .orElse(set.receptor())
-                + "; field " + write.field(set.field()) + " " + set.orientation().slug();
+                + "; field " + write.field(set.field()) + " "
+                + set.orientation().slug();
     }
 
     private String within(RowSetting set) {

@@ -7,7 +7,7 @@ import java.util.List;
 final class PageFrame {
 
     static final float MARGIN = 26;
-    private static final float CODE = 88;
+    private static final float CODE = 82;
     private static final float GAP = 10;
     private static final float PLACE_SHARE = 0.27f;
     private static final float PAGE_NUMBER = 90;
@@ -83,7 +83,8 @@ final class PageFrame {
     }
 
     private float footHeight() {
-        return PAD + type.lines(Style.TEXT, head.caution(), width() - PAGE_NUMBER).size() * Style.TEXT.lineHeight();
+        return PAD
+                + type.lines(Style.TEXT, head.caution(), width() - PAGE_NUMBER).size() * Style.TEXT.lineHeight();
     }
 
     private void below(Pen pen, int number, int pages) {

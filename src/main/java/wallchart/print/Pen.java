@@ -56,7 +56,8 @@ final class Pen {
             for (int i = 0; i < lines.size(); i++) {
                 float begin = i == 0 ? from + label : x;
                 at += i == 0 ? 0 : Style.TEXT.lineHeight();
-                marks.add(new Mark.Text(begin, at + Style.TEXT.ascent(), Style.TEXT, Typeface.seen(lines.get(i)), false));
+                marks.add(
+                        new Mark.Text(begin, at + Style.TEXT.ascent(), Style.TEXT, Typeface.seen(lines.get(i)), false));
                 from = begin;
             }
             from += type.width(Style.TEXT, lines.get(lines.size() - 1) + "   ");
@@ -73,9 +74,14 @@ final class Pen {
     private List<String> hanging(String text, float first, float others) {
         var lines = new ArrayList<>(type.lines(Style.TEXT, text, first));
         var begun = lines.get(0);
-        var rest = type.printable(text).strip().replaceAll(" +", " ").substring(begun.length()).strip();
-        return rest.isEmpty() ? List.of(begun) : Stream.concat(
-                        Stream.of(begun), type.lines(Style.TEXT, rest, others).stream())
-                .toList();
+        var rest = type.printable(text)
+                .strip()
+                .replaceAll(" +", " ")
+                .substring(begun.length())
+                .strip();
+        return rest.isEmpty()
+                ? List.of(begun)
+                : Stream.concat(Stream.of(begun), type.lines(Style.TEXT, rest, others).stream())
+                        .toList();
     }
 }

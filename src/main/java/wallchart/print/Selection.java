@@ -18,7 +18,9 @@ public record Selection(Optional<String> patientGroup, Optional<BodyRegion> regi
 
     boolean takes(Row row) {
         var examination = row.key().examination();
-        return patientGroup.filter(group -> !group.equals(examination.patientGroup())).isEmpty()
+        return patientGroup
+                        .filter(group -> !group.equals(examination.patientGroup()))
+                        .isEmpty()
                 && region.filter(only -> only != regionOf(row)).isEmpty();
     }
 

@@ -52,7 +52,8 @@ record SheetHead(SheetSite site, VersionHead version, RoomRevision equipment, Se
                 "Version " + version.number() + ", in force since " + SheetWords.moment(version.inForceFrom()) + ". "
                         + review(),
                 "Signed " + SheetWords.moment(version.signature().at()) + " by "
-                        + version.signature().printedName() + " (" + version.signature().role() + ").",
+                        + version.signature().printedName() + " ("
+                        + version.signature().role() + ").",
                 "Content " + beginning(version.digest()) + ", in full on the last page.",
                 "Equipment revision " + equipment.number() + ", "
                         + equipment
@@ -95,10 +96,11 @@ record SheetHead(SheetSite site, VersionHead version, RoomRevision equipment, Se
                         + "first number up to, and not including, its second. kV and mAs hold as written at the thickness under "
                         + "\"Holds at\". Of a row with AEC, kV is what the row is meant for, and the back-up ends the exposure at "
                         + "the latest. Ray angles: plus is cephalad, minus is caudad, 0 where none is said."));
-        paragraphs.add(new Paragraph(
-                "Another thickness, distance or grid",
-                "Ask the room page: it works out what this console can be set to, step by step, and says what to watch. Do not work it "
-                        + "out from this sheet, and never go on beyond the bands: outside them decide under local rules."));
+        paragraphs.add(
+                new Paragraph(
+                        "Another thickness, distance or grid",
+                        "Ask the room page: it works out what this console can be set to, step by step, and says what to watch. Do not work it "
+                                + "out from this sheet, and never go on beyond the bands: outside them decide under local rules."));
         paragraphs.add(new Paragraph(
                 "When the service is down",
                 "If the room page still answers from its own copy, use it: it says how old that is. If not, take the row whose band holds "
@@ -107,7 +109,8 @@ record SheetHead(SheetSite site, VersionHead version, RoomRevision equipment, Se
         paragraphs.add(new Paragraph("Required fields", ruleSets()));
         paragraphs.add(new Paragraph("Patient groups", groups()));
         paragraphs.add(new Paragraph("Signature", signature()));
-        paragraphs.add(new Paragraph("Ledger", printing.checkpoint().map(SheetHead::whole).orElse(checkpoint())));
+        paragraphs.add(new Paragraph(
+                "Ledger", printing.checkpoint().map(SheetHead::whole).orElse(checkpoint())));
         return paragraphs;
     }
 
@@ -128,13 +131,14 @@ record SheetHead(SheetSite site, VersionHead version, RoomRevision equipment, Se
 
     private String signature() {
         var signed = version.signature();
-        return "Version " + version.number() + " of room " + version.room() + ", signed by " + signed.printedName() + " ("
+        return "Version " + version.number() + " of room " + version.room() + ", signed by " + signed.printedName()
+                + " ("
                 + signed.role() + ") on " + SheetWords.moment(signed.at()) + ": \"" + signed.meaning()
-                + "\". Reason: " + version.reason() + " Content " + version.digest();
+                + "\". Reason: \"" + version.reason() + "\". Digest of the content: " + version.digest();
     }
 
     private static String whole(Checkpoint signed) {
-        return "The newest checkpoint at printing: event " + signed.seq() + ", hash " + signed.hash() + ", signed with key "
-                + signed.keyId() + " on " + SheetWords.moment(signed.at()) + ".";
+        return "The newest checkpoint at printing: event " + signed.seq() + ", hash " + signed.hash()
+                + ", signed with key " + signed.keyId() + " on " + SheetWords.moment(signed.at()) + ".";
     }
 }

@@ -109,8 +109,7 @@ final class SheetLayout {
         down = Math.max(down, pen.write(frame.left() + label, at, effect - GAP, Style.HEAD, line.effect()));
         return Math.max(
                 down,
-                pen.write(
-                        frame.left() + label + effect, at, frame.width() - label - effect, Style.TEXT, line.when()));
+                pen.write(frame.left() + label + effect, at, frame.width() - label - effect, Style.TEXT, line.when()));
     }
 
     private void paragraph(Paragraph paragraph) {

@@ -1,17 +1,17 @@
 package wallchart.print;
 
-import io.nayuki.qrcodegen.QrCode;
-import java.io.ByteArrayOutputStream;
-import java.time.Instant;
-import java.time.ZoneOffset;
-import java.util.GregorianCalendar;
-import java.util.List;
 import com.lowagie.text.Document;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfDate;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfWriter;
+import io.nayuki.qrcodegen.QrCode;
+import java.io.ByteArrayOutputStream;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.GregorianCalendar;
+import java.util.List;
 
 /** Writes a sheet as PDF. Pages hold nothing but black, grey and white: it is read from any printer. */
 final class SheetWriter {
@@ -49,7 +49,13 @@ final class SheetWriter {
             if (mark instanceof Mark.Text text) {
                 draw(page, text, paper, type);
             } else if (mark instanceof Mark.Box box) {
-                fill(page, box.brightness(), box.x(), paper.height() - box.y() - box.height(), box.width(), box.height());
+                fill(
+                        page,
+                        box.brightness(),
+                        box.x(),
+                        paper.height() - box.y() - box.height(),
+                        box.width(),
+                        box.height());
             } else if (mark instanceof Mark.Rule rule) {
                 fill(page, 0, rule.x(), paper.height() - rule.y() - rule.thickness(), rule.width(), rule.thickness());
             } else {

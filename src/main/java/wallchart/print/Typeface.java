@@ -1,12 +1,12 @@
 package wallchart.print;
 
+import com.lowagie.text.pdf.BaseFont;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import com.lowagie.text.pdf.BaseFont;
 
 /**
  * The letters of one sheet: Liberation Sans, regular and bold, embedded. A character that it has no letter for is written by its number,
@@ -86,9 +86,8 @@ final class Typeface {
         for (int i = 0; i < runs.length; i++) {
             levels[i] = (byte) bidi.getRunLevel(i);
             var run = line.substring(bidi.getRunStart(i), bidi.getRunLimit(i));
-            runs[i] = levels[i] % 2 == 0
-                    ? run
-                    : new StringBuilder(run).reverse().toString();
+            runs[i] =
+                    levels[i] % 2 == 0 ? run : new StringBuilder(run).reverse().toString();
         }
         Bidi.reorderVisually(levels, 0, runs, 0, runs.length);
         return String.join("", runs);

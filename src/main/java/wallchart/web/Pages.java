@@ -19,7 +19,8 @@ record Pages(
         PlanningPages planning,
         PeoplePages people,
         RoomTokenPages roomTokens,
-        AuditPages audit) {
+        AuditPages audit,
+        SheetPages sheets) {
 
     static Pages of(Services services, SessionCookie cookie) {
         return new Pages(
@@ -40,6 +41,7 @@ record Pages(
                 new PlanningPages(services),
                 new PeoplePages(services.people()),
                 new RoomTokenPages(services),
-                new AuditPages(services.audit()));
+                new AuditPages(services.audit()),
+                new SheetPages(services, cookie.isForTls()));
     }
 }

@@ -7,6 +7,7 @@ import wallchart.equipment.Rooms;
 import wallchart.grading.ChartPhysics;
 import wallchart.people.People;
 import wallchart.planning.ChartPlanner;
+import wallchart.print.WallSheets;
 import wallchart.signoff.SignoffDesk;
 import wallchart.technique.TechniqueRules;
 import wallchart.upkeep.EquipmentDesk;
@@ -23,4 +24,5 @@ public record Services(
         EquipmentDesk upkeep,
         ChartPlanner planner,
         AuditTrail audit,
+        WallSheets sheets,
         Clock clock) {}

@@ -34,6 +34,9 @@ import wallchart.people.Role;
 import wallchart.people.SignInSettings;
 import wallchart.physics.BeamPhysics;
 import wallchart.planning.ChartPlanner;
+import wallchart.print.SheetRegister;
+import wallchart.print.SheetSite;
+import wallchart.print.WallSheets;
 import wallchart.quantity.LengthUnit;
 import wallchart.signoff.ImpactCalculation;
 import wallchart.signoff.ReviewLimits;
@@ -73,6 +76,9 @@ final class Department {
     private static final ChartPhysics GRADING =
             new ChartPhysics(PHYSICS, List.of(LUMBAR_SPINE), PhysicsLimits.DEFAULTS);
 
+    private static final SheetSite SHEETS =
+            new SheetSite("Test department", LengthUnit.CENTIMETRE, ChartRules.adultsOnly(), Optional.empty());
+
     private Department() {}
 
     /** Everything in that database; the clock then stands at the second version's first instant. */
@@ -101,6 +107,7 @@ final class Department {
                 new ImpactCalculation(PHYSICS, ReviewLimits.DEFAULTS),
                 GRADING,
                 Period.ofYears(1));
+        var audit = new AuditTrail(database, new Checkpoints(ledgerFolder()), records());
         return new Services(
                 new SiteFacts(
                         "Test department",
@@ -114,12 +121,15 @@ final class Department {
                 desk,
                 new EquipmentDesk(rooms, charts, PHYSICS, clock),
                 new ChartPlanner(rooms, charts, ChartRules.adultsOnly(), PHYSICS, desk),
-                new AuditTrail(database, new Checkpoints(ledgerFolder()), records()),
+                audit,
+                new WallSheets(database, rooms, charts, audit, SHEETS),
                 clock);
     }
 
     private static List<RecordCheck> records() {
-        return Stream.concat(Stream.of(Charts.records(), Rooms.records()), People.records().stream())
+        return Stream.concat(
+                        Stream.of(Charts.records(), Rooms.records(), SheetRegister.records()),
+                        People.records().stream())
                 .toList();
     }
 
