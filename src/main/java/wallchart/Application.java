@@ -15,6 +15,8 @@ import wallchart.people.People;
 import wallchart.people.SignInSettings;
 import wallchart.physics.BeamPhysics;
 import wallchart.planning.ChartPlanner;
+import wallchart.print.SheetSite;
+import wallchart.print.WallSheets;
 import wallchart.signoff.ImpactCalculation;
 import wallchart.signoff.SignoffDesk;
 import wallchart.store.Database;
@@ -69,6 +71,7 @@ public final class Application implements AutoCloseable {
             var desk = desk(settings, database, rooms, charts, physics.join(), grading);
             var checkpoints = new Checkpoints(ledgerFolder);
             var audit = new AuditTrail(database, checkpoints, LedgerRecords.all());
+            var sheets = new WallSheets(database, rooms, charts, audit, sheetSite(settings));
             var upkeep = new EquipmentDesk(rooms, charts, physics.join(), database.clock());
             var planner = new ChartPlanner(rooms, charts, settings.chartRules(), physics.join(), desk);
             var due = new OutputDue(Period.ofMonths(settings.equipment().outputDueMonths()));
@@ -85,6 +88,7 @@ public final class Application implements AutoCloseable {
                     planner,
                     audit,
                     new PackSeal(ledgerFolder),
+                    sheets,
                     clock);
             var server = WebServer.start(webSettings(settings), services);
             return new Application(database, LedgerKeeper.start(database, checkpoints), server);
@@ -124,6 +128,14 @@ public final class Application implements AutoCloseable {
 
     private static SiteFacts facts(Settings settings) {
         return new SiteFacts(settings.site().name(), settings.site().lengthUnit(), settings.patientGroups());
+    }
+
+    private static SheetSite sheetSite(Settings settings) {
+        return new SheetSite(
+                settings.site().name(),
+                settings.site().lengthUnit(),
+                settings.chartRules(),
+                settings.site().address());
     }
 
     private static WebSettings webSettings(Settings settings) {

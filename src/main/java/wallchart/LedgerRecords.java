@@ -6,6 +6,7 @@ import wallchart.audit.RecordCheck;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
 import wallchart.people.People;
+import wallchart.print.SheetRegister;
 import wallchart.signoff.SignoffDesk;
 
 /** Every kind of record that is held against the ledger when it is checked. */
@@ -15,7 +16,8 @@ final class LedgerRecords {
 
     static List<RecordCheck> all() {
         return Stream.concat(
-                        Stream.of(Charts.records(), Rooms.records(), SignoffDesk.records()), People.records().stream())
+                        Stream.of(Charts.records(), Rooms.records(), SignoffDesk.records(), SheetRegister.records()),
+                        People.records().stream())
                 .toList();
     }
 }

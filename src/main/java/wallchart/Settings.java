@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import wallchart.chart.ChartRules;
 import wallchart.chart.PatientGroup;
 import wallchart.chart.RequiredFields;
@@ -81,9 +82,17 @@ public record Settings(
     /**
      * @param name the department's name on pages and sheets, not empty
      * @param lengthUnit what pages and sheets show and take lengths in
+     * @param address where phones reach the service, without a slash at its end; empty for the address that whoever prints asked at
      */
-    public record Site(String name, LengthUnit lengthUnit) {
+    public record Site(String name, LengthUnit lengthUnit, Optional<String> address) {
+        private static final Pattern ADDRESS =
+                Pattern.compile("https?://([A-Za-z0-9.-]+|\\[[0-9A-Fa-f:.]+])(:[0-9]{1,5})?");
+
         public Site {
+            address.filter(text -> !ADDRESS.matcher(text).matches()).ifPresent(text -> {
+                throw new IllegalArgumentException("address is \"" + text
+                        + "\": write https:// and the host, with its port where it needs one, and nothing behind it");
+            });
             if (name.isBlank()) {
                 throw new IllegalArgumentException("name is empty: write the department's name");
             }
@@ -191,7 +200,7 @@ public record Settings(
         return new Settings(
                 new Server("127.0.0.1", 7070, false),
                 new DatabasePart("jdbc:h2:file:./data/wallchart", "wallchart", Path.of("./data/database.password"), 10),
-                new Site("Radiography department", LengthUnit.CENTIMETRE),
+                new Site("Radiography department", LengthUnit.CENTIMETRE, Optional.empty()),
                 List.of(new PatientGroup(PatientGroup.ADULT, "Adult", PatientGroup.Basis.AGE)),
                 new ChartPart(Set.of(), 12),
                 List.of(),

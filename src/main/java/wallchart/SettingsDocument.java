@@ -21,7 +21,7 @@ record SettingsDocument(
 
     record DatabasePart(String url, String user, String passwordFile, Integer poolSize) {}
 
-    record SitePart(String name, String lengthUnit) {}
+    record SitePart(String name, String lengthUnit, String address) {}
 
     record GroupPart(String id, String label, String by) {}
 

@@ -98,7 +98,10 @@ final class SettingsFile {
                 ? defaults.site()
                 : new Settings.Site(
                         or(part.name(), defaults.site().name()),
-                        part.lengthUnit() == null ? defaults.site().lengthUnit() : lengthUnit(part.lengthUnit()));
+                        part.lengthUnit() == null ? defaults.site().lengthUnit() : lengthUnit(part.lengthUnit()),
+                        part.address() == null || part.address().isBlank()
+                                ? defaults.site().address()
+                                : Optional.of(part.address()));
     }
 
     private static LengthUnit lengthUnit(String symbol) {

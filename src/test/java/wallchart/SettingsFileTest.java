@@ -116,6 +116,9 @@ class SettingsFileTest {
             database: {poolSize: 0}                    | poolSize is 0: 1 to 100
             database: {user: " "}                      | user is empty
             site: {name: ""}                           | name is empty
+            site: {address: "wallchart.example.org"}   | address is "wallchart.example.org": write https:// and the host
+            site: {address: "https://a.example/x"}     | address is "https://a.example/x": write https:// and the host
+            site: {address: "ftp://a.example"}         | address is "ftp://a.example": write https:// and the host
             chart: {reviewAfterMonths: 61}             | reviewAfterMonths is 61: 1 to 60
             session: {idleMinutes: 1}                  | idleMinutes is 1: 2 to 1440
             session: {idleMinutes: 60, absoluteHours: 0} | absoluteHours is 0

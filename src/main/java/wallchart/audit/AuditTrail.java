@@ -90,6 +90,11 @@ public final class AuditTrail {
         return database.read(tx -> check.verify(tx, checkpoints));
     }
 
+    /** The newest signed statement of the ledger's head, as it is put on paper; empty where there is none, or none that its key signed. */
+    public Optional<Checkpoint> findNewestCheckpoint() {
+        return checkpoints.findNewest();
+    }
+
     /** Why nothing is appended at present; empty while the ledger goes on. */
     public Optional<String> findStop() {
         return database.read(turn::findStop);

@@ -25,6 +25,9 @@ public final class Checkpoints {
 
     private static final String FILE = "checkpoints.ndjson";
 
+    /** Much more than a checkpoint takes. */
+    private static final int LONGEST_LINE = 4096;
+
     private final Path folder;
 
     public Checkpoints(Path folder) {
@@ -50,6 +53,36 @@ public final class Checkpoints {
                 .goOn(checkpoints::add)
                 .<Reading>map(Reading.Doubted::new)
                 .orElseGet(() -> new Reading.Signed(checkpoints));
+    }
+
+    /** The newest of them, if its key signed it; the others are not looked at. */
+    Optional<Checkpoint> findNewest() {
+        try {
+            var last = lastLine();
+            var key = LedgerKey.find(folder);
+            return last.isEmpty() || key.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Checkpoint.ofLine(last)).filter(key.get()::signed);
+        } catch (IOException | IllegalArgumentException unreadable) {
+            return Optional.empty(); // the ledger's keeper finds out what is wrong
+        }
+    }
+
+    /** The last whole line; empty where there is none. */
+    private String lastLine() throws IOException {
+        if (!Files.exists(folder.resolve(FILE))) {
+            return "";
+        }
+        try (var file = FileChannel.open(folder.resolve(FILE), StandardOpenOption.READ)) {
+            long end = endOfLastLine(file);
+            long begin = Math.max(0, end - LONGEST_LINE);
+            var bytes = ByteBuffer.allocate((int) (end - begin));
+            while (bytes.hasRemaining() && file.read(bytes, begin + bytes.position()) >= 0) {
+                // goes on where it stopped
+            }
+            var lines = new String(bytes.array(), StandardCharsets.UTF_8).strip();
+            return lines.substring(lines.lastIndexOf('\n') + 1);
+        }
     }
 
     Path folder() {

@@ -2,6 +2,7 @@ package wallchart.chart;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The regions of the body that a chart is read by on pages and sheets, in that order. Our own grouping. */
 public enum BodyRegion {
@@ -28,10 +29,14 @@ public enum BodyRegion {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    static BodyRegion ofSlug(String slug) {
+    /** The region of that slug. */
+    public static Optional<BodyRegion> find(String slug) {
         return Arrays.stream(values())
                 .filter(region -> region.slug().equals(slug))
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("no region of the body is called " + slug));
+                .findFirst();
+    }
+
+    static BodyRegion ofSlug(String slug) {
+        return find(slug).orElseThrow(() -> new IllegalStateException("no region of the body is called " + slug));
     }
 }

@@ -85,13 +85,18 @@ record BlockComposer(Room room, SheetWords write) {
         return new BandLine(
                 write.band(row.key().band()),
                 Decimals.plain(row.setting().kV().kilovolts()),
-                automatic ? "AEC" : control.mAs().toString(),
+                automatic
+                        ? "AEC "
+                                + ((ExposureControl.Automatic) control)
+                                        .chamberWords()
+                                        .replace("+", " + ")
+                        : control.mAs().toString(),
                 automatic ? automatic((ExposureControl.Automatic) control) : "",
                 write.length(row.referenceThickness().centimetres()));
     }
 
     private static String automatic(ExposureControl.Automatic control) {
-        return control.chamberWords() + ", density " + control.density() + ", back-up " + control.backup();
+        return "density " + control.density() + ", back-up " + control.backup();
     }
 
     private String grid(String id) {

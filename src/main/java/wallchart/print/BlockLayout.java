@@ -34,27 +34,31 @@ record BlockLayout(Columns columns, String unit, Typeface type) {
         return down + PAD;
     }
 
-    /** All of a block, none of it elsewhere. */
+    /** All of a block, none of it elsewhere: left what is examined, then what is set band by band, right how. */
     float block(Pen pen, float y, Block block, boolean children) {
         pen.add(new Mark.Rule(columns.left(), y, columns.width(), 0.9f));
-        float down = Math.max(sides(pen, y + PAD, block), bands(pen, y + PAD, block));
-        float left = columns.x(Column.EXAMINATION);
-        down = pen.writeLabelled(left, down, columns.width() - (left - columns.left()) * 2, block.words()) + PAD;
+        float down = Math.max(examination(pen, y + PAD, block), bands(pen, y + PAD, block));
+        float from = columns.x(Column.FOCAL_SPOT);
+        float words = columns.left() + columns.width() - from;
+        down = Math.max(down, pen.writeLabelled(from, sides(pen, y + PAD, block) + 1, words, block.words()));
         if (children) {
-            pen.add(new Mark.Box(columns.left() - BAR - 1, y, BAR, down - y, DARK));
+            pen.add(new Mark.Box(columns.left() - BAR - 1, y, BAR, down + PAD - y, DARK));
         }
-        return down;
+        return down + PAD;
+    }
+
+    private float examination(Pen pen, float y, Block block) {
+        float down = cell(pen, y, Column.EXAMINATION, Style.TITLE, block.examination());
+        return cell(pen, down, Column.EXAMINATION, Style.TEXT, block.place());
     }
 
     /** What is the same for all its bands. */
     private float sides(Pen pen, float y, Block block) {
-        float down = cell(pen, y, Column.EXAMINATION, Style.TITLE, block.examination());
-        down = cell(pen, down, Column.EXAMINATION, Style.TEXT, block.place());
-        down = Math.max(down, cell(pen, y, Column.FOCAL_SPOT, Style.TITLE, block.focalSpot()));
-        down = Math.max(down, cell(pen, y, Column.GRID, Style.TEXT, block.grid()));
+        float down = cell(pen, y, Column.FOCAL_SPOT, Style.TITLE, block.focalSpot());
         down = Math.max(down, cell(pen, y, Column.SID, Style.TITLE, block.sid()));
-        down = Math.max(down, cell(pen, y, Column.RECEPTOR, Style.TEXT, block.receptor()));
-        return Math.max(down, cell(pen, y, Column.WITHIN, Style.TEXT, block.within()));
+        down = Math.max(down, small(pen, y, Column.GRID, Style.TITLE, block.grid()));
+        down = Math.max(down, small(pen, y, Column.RECEPTOR, Style.TITLE, block.receptor()));
+        return Math.max(down, small(pen, y, Column.WITHIN, Style.TITLE, block.within()));
     }
 
     private float bands(Pen pen, float y, Block block) {
@@ -62,7 +66,7 @@ record BlockLayout(Columns columns, String unit, Typeface type) {
         for (int i = 0; i < block.bands().size(); i++) {
             if (i > 0) {
                 float from = columns.x(Column.THICKNESS);
-                pen.add(new Mark.Rule(from, at, columns.x(Column.FOCAL_SPOT) - from - PAD, 0.4f));
+                pen.add(new Mark.Rule(from, at, columns.x(Column.FOCAL_SPOT) - from - 2 * PAD, 0.4f));
                 at += 1;
             }
             at = band(pen, at, block.bands().get(i)) + 1;
@@ -75,10 +79,15 @@ record BlockLayout(Columns columns, String unit, Typeface type) {
         down = Math.max(down, cell(pen, y, Column.KV, Style.SET, band.kV()));
         float exposed = cell(pen, y, Column.EXPOSURE, Style.SET, band.exposure());
         down = Math.max(down, cell(pen, exposed, Column.EXPOSURE, Style.TEXT, band.more()));
-        return Math.max(down, cell(pen, y, Column.REFERENCE, Style.TEXT, band.reference()));
+        return Math.max(down, small(pen, y, Column.REFERENCE, Style.SET, band.reference()));
     }
 
     private float cell(Pen pen, float y, Column column, Style style, String text) {
         return pen.write(columns.x(column), y, columns.room(column), style, text);
+    }
+
+    /** Small letters on the same line as larger ones beside them. */
+    private float small(Pen pen, float y, Column column, Style beside, String text) {
+        return cell(pen, y + beside.ascent() - Style.TEXT.ascent(), column, Style.TEXT, text);
     }
 }

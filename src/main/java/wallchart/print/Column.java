@@ -3,13 +3,13 @@ package wallchart.print;
 /** The columns of a sheet, from left to right; those without a width of their own share what is left. */
 enum Column {
     EXAMINATION("Examination", 0),
-    THICKNESS("Thickness", 68),
-    KV("kV", 38),
-    EXPOSURE("mAs or AEC", 102),
-    REFERENCE("Holds at", 46),
-    FOCAL_SPOT("Focal spot", 42),
-    GRID("Grid, focal distance", 92),
-    SID("SID", 48),
+    THICKNESS("Thickness", 70),
+    KV("kV", 36),
+    EXPOSURE("mAs or AEC", 112),
+    REFERENCE("Holds at", 44),
+    FOCAL_SPOT("Focal spot", 40),
+    GRID("Grid, focal distance", 86),
+    SID("SID", 50),
     RECEPTOR("Receptor, field", 0),
     WITHIN("Inside the band", 0);
 

@@ -7,7 +7,7 @@ import java.util.List;
 final class PageFrame {
 
     static final float MARGIN = 26;
-    private static final float CODE = 88;
+    private static final float CODE = 82;
     private static final float GAP = 10;
     private static final float PLACE_SHARE = 0.27f;
     private static final float PAGE_NUMBER = 90;

@@ -69,8 +69,8 @@ record Sheet(Head head, List<Section> sections, List<AdjustmentLine> adjustments
      * One row of the chart.
      *
      * @param thickness the band
-     * @param exposure mAs, or AEC
-     * @param more chambers, density and back-up of an AEC exposure; else empty
+     * @param exposure mAs, or AEC with its chambers
+     * @param more density and back-up of an AEC exposure; else empty
      * @param reference the thickness at which the row holds as written
      */
     record BandLine(String thickness, String kV, String exposure, String more, String reference) {}

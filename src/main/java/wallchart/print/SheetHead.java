@@ -134,7 +134,7 @@ record SheetHead(SheetSite site, VersionHead version, RoomRevision equipment, Se
         return "Version " + version.number() + " of room " + version.room() + ", signed by " + signed.printedName()
                 + " ("
                 + signed.role() + ") on " + SheetWords.moment(signed.at()) + ": \"" + signed.meaning()
-                + "\". Reason: " + version.reason() + " Content " + version.digest();
+                + "\". Reason: \"" + version.reason() + "\". Digest of the content: " + version.digest();
     }
 
     private static String whole(Checkpoint signed) {

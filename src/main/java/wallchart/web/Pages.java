@@ -20,7 +20,8 @@ record Pages(
         PlanningPages planning,
         PeoplePages people,
         RoomTokenPages roomTokens,
-        AuditPages audit) {
+        AuditPages audit,
+        SheetPages sheets) {
 
     static Pages of(Services services, SessionCookie cookie) {
         var answers = new RoomAnswers(services);
@@ -43,6 +44,7 @@ record Pages(
                 new PlanningPages(services),
                 new PeoplePages(services.people()),
                 new RoomTokenPages(services),
-                new AuditPages(services.audit(), services.clock()));
+                new AuditPages(services.audit(), services.clock()),
+                new SheetPages(services, cookie.isForTls()));
     }
 }

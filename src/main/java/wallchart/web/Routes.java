@@ -83,6 +83,7 @@ final class Routes {
 
         declareEquipment(pages);
         declareChanges(pages);
+        declareSheets(pages.sheets());
 
         get("/api/v1/audit/events", pages.audit()::events, REVIEWERS);
         get("/api/v1/audit/events/{seq}", pages.audit()::event, REVIEWERS);
@@ -100,9 +101,18 @@ final class Routes {
         get("/changes/{id}", screens.screen("change.html"), ANYBODY);
         get("/equipment/{room}", screens.screen("equipment.html"), ANYBODY);
         get("/audit", screens.screen("audit.html"), ANYBODY);
+        get("/sheets", screens.screen("sheets.html"), ANYBODY);
         get("/sheets/{id}", screens.screen("sheet.html"), ANYBODY);
         get("/pages/{file}", screens.files()::file, ANYBODY);
         get("/pages/{folder}/{file}", screens.files()::file, ANYBODY);
+    }
+
+    private void declareSheets(SheetPages sheets) {
+        get("/api/v1/rooms/{room}/sheet.pdf", costly.of(sheets::print), ALL);
+        get("/api/v1/rooms/{room}/sheets", sheets::ofRoom, PEOPLE);
+        get("/api/v1/sheets", sheets::list, PEOPLE);
+        get("/api/v1/sheets/{id}", sheets::sheet, ANYBODY);
+        routes.post("/api/v1/sheets/{id}/taken-down", sheets::takeDown, PEOPLE);
     }
 
     private void declareEquipment(Pages pages) {

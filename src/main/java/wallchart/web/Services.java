@@ -8,6 +8,7 @@ import wallchart.equipment.Rooms;
 import wallchart.grading.ChartPhysics;
 import wallchart.people.People;
 import wallchart.planning.ChartPlanner;
+import wallchart.print.WallSheets;
 import wallchart.signoff.SignoffDesk;
 import wallchart.technique.TechniqueRules;
 import wallchart.upkeep.EquipmentDesk;
@@ -27,4 +28,5 @@ public record Services(
         ChartPlanner planner,
         AuditTrail audit,
         PackSeal seal,
+        WallSheets sheets,
         Clock clock) {}

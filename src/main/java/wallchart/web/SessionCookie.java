@@ -10,10 +10,17 @@ final class SessionCookie {
 
     private final String name;
     private final String attributes;
+    private final boolean secure;
 
     SessionCookie(boolean secure) {
+        this.secure = secure;
         this.name = secure ? "__Host-" + NAME : NAME;
         this.attributes = "; Path=/; HttpOnly; SameSite=Strict" + (secure ? "; Secure" : "");
+    }
+
+    /** Whether browsers reach the service over TLS. */
+    boolean isForTls() {
+        return secure;
     }
 
     Optional<String> read(Context ctx) {

@@ -19,7 +19,7 @@ import wallchart.store.SettableClock;
 /** A department with a history, its checkpoints, and all its tables in the hand of their owner, who has unlocked them. */
 final class OwnedDepartment implements AutoCloseable {
 
-    private static final int ACTS = 48;
+    private static final int ACTS = 54;
     private static final int ACTS_BETWEEN_COPIES = 12;
     private static final int FEWEST_ROWS = 3;
     /**

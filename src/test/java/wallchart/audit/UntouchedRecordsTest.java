@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import wallchart.chart.Charts;
 import wallchart.equipment.Rooms;
 import wallchart.people.People;
+import wallchart.print.SheetRegister;
 import wallchart.signoff.SignoffDesk;
 import wallchart.store.Mode;
 import wallchart.store.OnEveryDatabase;
@@ -23,7 +24,8 @@ class UntouchedRecordsTest extends OnEveryDatabase {
 
     /** Every kind of record that the running service holds against its ledger. */
     static final List<RecordCheck> ALL_RECORDS = Stream.concat(
-                    Stream.of(Charts.records(), Rooms.records(), SignoffDesk.records()), People.records().stream())
+                    Stream.of(Charts.records(), Rooms.records(), SignoffDesk.records(), SheetRegister.records()),
+                    People.records().stream())
             .toList();
 
     @TempDir

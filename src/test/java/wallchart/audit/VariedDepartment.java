@@ -8,6 +8,7 @@ import static wallchart.people.PeopleFixtures.peopleOf;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -15,9 +16,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import wallchart.chart.BodyRegion;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartRules;
+import wallchart.chart.ChartVersion;
 import wallchart.chart.Charts;
 import wallchart.chart.Draft;
 import wallchart.chart.Publication;
@@ -26,6 +30,11 @@ import wallchart.equipment.Rooms;
 import wallchart.people.People;
 import wallchart.people.Person;
 import wallchart.people.Role;
+import wallchart.print.PaperSize;
+import wallchart.print.PrintedSheet;
+import wallchart.print.Selection;
+import wallchart.print.SheetNumber;
+import wallchart.print.SheetRegister;
 import wallchart.store.Actor;
 import wallchart.store.Database;
 import wallchart.store.SettableClock;
@@ -33,7 +42,7 @@ import wallchart.store.SettableClock;
 /** An invented department whose history is drawn by lot, one act of somebody after the other, through the services a user calls. */
 final class VariedDepartment {
 
-    private static final int KINDS_OF_ACTS = 16;
+    private static final int KINDS_OF_ACTS = 18;
     private static final List<String> ROOMS = List.of("r1", "r2", "r3");
 
     private final SettableClock clock;
@@ -45,6 +54,8 @@ final class VariedDepartment {
     private final Charts charts;
     private final Actor lead;
     private final VariedChanges changes;
+    private final SheetRegister sheets;
+    private final List<SheetNumber> hanging = new ArrayList<>();
     private final List<Integer> pack = new ArrayList<>();
     private final Map<String, ChartContent> contents = new HashMap<>();
     private int acts;
@@ -59,6 +70,7 @@ final class VariedDepartment {
         this.charts = new Charts(database, rooms, ChartRules.adultsOnly());
         this.lead = aPerson(people, "lead", Role.LEAD).asActor();
         this.changes = new VariedChanges(database, rooms, charts, people, random);
+        this.sheets = new SheetRegister(database);
         ROOMS.forEach(room -> rooms.install(lead, aRoom().withId(room).document()));
     }
 
@@ -74,6 +86,7 @@ final class VariedDepartment {
             case 4 -> people.revokeRoomToken(ADMINISTRATOR, 1 + random.nextInt(5));
             case 5 -> review();
             case 6, 7, 8, 9 -> changes.act();
+            case 10, 11 -> ROOMS.forEach(this::print);
             default -> publish();
         }
     }
@@ -117,6 +130,40 @@ final class VariedDepartment {
             case 2 -> people.enable(ADMINISTRATOR, person.id(), revision, "came back");
             default -> people.setPassword(ADMINISTRATOR, person.id(), revision, "a long password, number " + acts);
         }
+    }
+
+    /** A sheet is printed, and one of those that hang is taken down; in a room without a chart there is none. */
+    private void print(String room) {
+        var now = clock.instant().truncatedTo(ChronoUnit.MICROS);
+        charts.inForce(room, now).map(ChartVersion::head).ifPresent(head -> {
+            var sheet = new PrintedSheet(
+                    aNumber(),
+                    room,
+                    head.number(),
+                    head.digest(),
+                    rooms.revisions(room).size(),
+                    random.nextBoolean() ? PaperSize.A4 : PaperSize.LETTER,
+                    new Selection(
+                            random.nextBoolean() ? Optional.of("adult") : Optional.empty(),
+                            random.nextBoolean() ? Optional.of(BodyRegion.SPINE) : Optional.empty()),
+                    now,
+                    lead.name(),
+                    "Pat Lead",
+                    lead.role(),
+                    Optional.empty());
+            sheets.enter(lead, sheet);
+            hanging.add(sheet.number());
+            if (hanging.size() > 1) {
+                sheets.takeDown(lead, hanging.remove(random.nextInt(hanging.size())));
+            }
+        });
+    }
+
+    private SheetNumber aNumber() {
+        var letters = "CDFGHJKMNPQR";
+        return new SheetNumber(IntStream.range(0, letters.length())
+                .mapToObj(i -> String.valueOf(letters.charAt(random.nextInt(letters.length()))))
+                .collect(Collectors.joining()));
     }
 
     private void review() {

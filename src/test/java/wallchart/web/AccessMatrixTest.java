@@ -42,6 +42,7 @@ class AccessMatrixTest {
             GET    /changes/{id}                                 +      +        +          +            +    +         +
             GET    /equipment/{room}                             +      +        +          +            +    +         +
             GET    /audit                                        +      +        +          +            +    +         +
+            GET    /sheets                                       +      +        +          +            +    +         +
             GET    /sheets/{id}                                  +      +        +          +            +    +         +
             GET    /pages/{file}                                 +      +        +          +            +    +         +
             GET    /pages/{folder}/{file}                        +      +        +          +            +    +         +
@@ -70,6 +71,11 @@ class AccessMatrixTest {
             GET    /api/v1/rooms/{room}                          401    +        403        +            +    +         +
             GET    /api/v1/rooms/{room}/technique                401    +        403        +            +    +         +
             GET    /api/v1/rooms/{room}/pack                     401    +        403        +            +    +         +
+            GET    /api/v1/rooms/{room}/sheet.pdf                401    +        403        +            +    +         +
+            GET    /api/v1/rooms/{room}/sheets                   401    403      403        +            +    +         +
+            GET    /api/v1/sheets                                401    403      403        +            +    +         +
+            GET    /api/v1/sheets/{id}                           +      +        +          +            +    +         +
+            POST   /api/v1/sheets/{id}/taken-down                401    403      403        +            +    +         +
             GET    /api/v1/rooms/{room}/equipment                                    401    403      403        +            +    +         +
             PUT    /api/v1/rooms/{room}/equipment                                    401    403      403        403          403  +         403
             POST   /api/v1/rooms/{room}/equipment/effects                            401    403      403        403          +    +         403

@@ -35,6 +35,9 @@ import wallchart.people.Role;
 import wallchart.people.SignInSettings;
 import wallchart.physics.BeamPhysics;
 import wallchart.planning.ChartPlanner;
+import wallchart.print.SheetRegister;
+import wallchart.print.SheetSite;
+import wallchart.print.WallSheets;
 import wallchart.quantity.LengthUnit;
 import wallchart.signoff.ImpactCalculation;
 import wallchart.signoff.ReviewLimits;
@@ -75,6 +78,9 @@ final class Department {
     private static final ChartPhysics GRADING =
             new ChartPhysics(PHYSICS, List.of(LUMBAR_SPINE), PhysicsLimits.DEFAULTS);
 
+    private static final SheetSite SHEETS =
+            new SheetSite("Test department", LengthUnit.CENTIMETRE, ChartRules.adultsOnly(), Optional.empty());
+
     private Department() {}
 
     /** Everything in that database; the clock then stands at the second version's first instant. */
@@ -103,6 +109,7 @@ final class Department {
                 new ImpactCalculation(PHYSICS, ReviewLimits.DEFAULTS),
                 GRADING,
                 Period.ofYears(1));
+        var audit = new AuditTrail(database, new Checkpoints(ledgerFolder()), records());
         return new Services(
                 new SiteFacts(
                         "Test department",
@@ -117,13 +124,16 @@ final class Department {
                 new EquipmentDesk(rooms, charts, PHYSICS, clock),
                 new OutputDue(Period.ofYears(1)),
                 new ChartPlanner(rooms, charts, ChartRules.adultsOnly(), PHYSICS, desk),
-                new AuditTrail(database, new Checkpoints(ledgerFolder()), records()),
+                audit,
                 new PackSeal(ledgerFolder()),
+                new WallSheets(database, rooms, charts, audit, SHEETS),
                 clock);
     }
 
     private static List<RecordCheck> records() {
-        return Stream.concat(Stream.of(Charts.records(), Rooms.records()), People.records().stream())
+        return Stream.concat(
+                        Stream.of(Charts.records(), Rooms.records(), SheetRegister.records()),
+                        People.records().stream())
                 .toList();
     }
 

@@ -32,6 +32,7 @@ public enum ProblemCode {
     UNKNOWN_EVENT(404, "The ledger has no such event", "Ask for an event that GET /api/v1/audit/events lists."),
     UNKNOWN_PART(404, "The room has no such part", "Name a part that the room's equipment has, or put all of it."),
     UNKNOWN_CHANGE(404, "There is no such change", "See GET /api/v1/changes."),
+    UNKNOWN_SHEET(404, "No such sheet was printed", "Compare the number with the one on the sheet."),
     UNKNOWN_ROW(404, "There is no such row", "Name a row of the chart, or one that the change adds or edits."),
     UNKNOWN_PERSON(404, "There is no such person", "See GET /api/v1/people."),
     UNKNOWN_ROOM_TOKEN(404, "There is no such room token", "See GET /api/v1/room-tokens."),

@@ -1,0 +1,174 @@
+package wallchart.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import wallchart.chart.PatientGroup;
+import wallchart.equipment.Room;
+import wallchart.print.PrintedSheet;
+import wallchart.print.Printout;
+import wallchart.print.WallSheets;
+import wallchart.store.Actor;
+import wallchart.web.problem.Problem;
+import wallchart.web.problem.Problem.FieldError;
+import wallchart.web.problem.ProblemCode;
+import wallchart.web.problem.RequestRefused;
+import wallchart.web.request.Parameters;
+import wallchart.web.request.SheetRequest;
+import wallchart.web.request.Syntaxes;
+import wallchart.web.view.SheetView;
+
+/** Wall sheets: printed, listed, asked about by whoever stands before one, taken down. */
+final class SheetPages {
+
+    private static final String PDF = "application/pdf";
+    private static final Pattern HOST = Pattern.compile("([A-Za-z0-9.-]+|\\[[0-9A-Fa-f:.]+])(:[0-9]{1,5})?");
+
+    private final Services services;
+    private final WallSheets sheets;
+    private final boolean overTls;
+
+    /** @param overTls whether browsers reach the service over TLS, by a proxy in front */
+    SheetPages(Services services, boolean overTls) {
+        this.services = services;
+        this.sheets = services.sheets();
+        this.overTls = overTls;
+    }
+
+    /** The PDF. Whoever only asks for its head prints nothing, so nothing is entered in the register. */
+    void print(Context ctx) {
+        var asked = SheetRequest.read(ctx.queryString());
+        var room = RoomInPath.find(ctx, services.rooms());
+        ctx.res().setContentType(PDF);
+        if (ctx.method() == HandlerType.HEAD) {
+            services.charts().inForce(room.id(), services.clock().instant()).orElseThrow(() -> noChart(room));
+            return;
+        }
+        var caller = Doorkeeper.caller(ctx);
+        var printout = sheets.print(new WallSheets.Wanted(
+                actor(ctx, caller), name(caller), room.id(), asked.selection(), asked.paper(), address(ctx)));
+        if (printout instanceof Printout.Printed printed) {
+            ctx.header("Content-Disposition", "inline; filename=\"" + fileName(printed.sheet()) + "\"");
+            ctx.result(printed.file());
+            return;
+        }
+        throw printout instanceof Printout.NoChart ? noChart(room) : nothing(room, asked);
+    }
+
+    private static Actor actor(Context ctx, Caller caller) {
+        return caller instanceof Caller.Workstation own
+                ? Actor.workstation(own.room()).during(Standing.id(ctx.req()))
+                : Doorkeeper.actor(ctx);
+    }
+
+    private static String name(Caller caller) {
+        return caller instanceof Caller.Member member
+                ? member.session().person().printedName()
+                : "the workstation of room " + ((Caller.Workstation) caller).room();
+    }
+
+    private String address(Context ctx) {
+        var host = Optional.ofNullable(ctx.host())
+                .filter(given -> HOST.matcher(given).matches())
+                .orElse("localhost");
+        return (overTls || ctx.req().isSecure() ? "https://" : "http://") + host;
+    }
+
+    private static String fileName(PrintedSheet sheet) {
+        return "chart-" + sheet.room() + "-version-" + sheet.version() + "-"
+                + sheet.paper().slug() + "-" + sheet.number().text() + ".pdf";
+    }
+
+    private static RequestRefused noChart(Room room) {
+        return new RequestRefused(
+                ProblemCode.NO_CHART_IN_FORCE,
+                "room " + room.id()
+                        + " has no chart in force, so there is nothing to print: ask the lead radiographer to sign one");
+    }
+
+    private static RequestRefused nothing(Room room, SheetRequest asked) {
+        var wanted = asked.selection().patientGroup().isPresent() ? "patientGroup" : "region";
+        return new RequestRefused(Problem.wrongFields(
+                ProblemCode.INVALID_PARAMETER,
+                List.of(new FieldError(
+                        wanted,
+                        null,
+                        null,
+                        "the chart of room " + room.id() + " has no row there: choose another group or region"))));
+    }
+
+    void list(Context ctx) {
+        var parameters = Parameters.of(ctx.queryString(), Set.of("room"), Set.of());
+        var room = parameters.find("room", Syntaxes.SLUG);
+        parameters.refuseMistakes();
+        room.ifPresentOrElse(id -> list(ctx, id), () -> answer(ctx, sheets.toTakeDown(), sheets.newest()));
+    }
+
+    void ofRoom(Context ctx) {
+        Parameters.none(ctx.queryString());
+        list(ctx, RoomInPath.id(ctx, services.rooms()));
+    }
+
+    private void list(Context ctx, String room) {
+        answer(ctx, sheets.toTakeDown(room), sheets.newest(room));
+    }
+
+    private void answer(Context ctx, List<PrintedSheet> toTakeDown, List<PrintedSheet> newest) {
+        Answers.json(ctx, new SheetView.Register(lines(toTakeDown), lines(newest)));
+    }
+
+    private List<SheetView.Line> lines(List<PrintedSheet> printed) {
+        return printed.stream()
+                .map(sheet -> SheetView.Line.of(sheet, sheets.standing(sheet)))
+                .toList();
+    }
+
+    /** For anybody: who stands before a sheet has its number, and nobody else guesses it. */
+    void sheet(Context ctx) {
+        Parameters.none(ctx.queryString());
+        var sheet = find(ctx);
+        ctx.header("ETag", "\"" + tag(sheet) + "\"");
+        answer(ctx, sheet);
+    }
+
+    void takeDown(Context ctx) {
+        Parameters.none(ctx.queryString());
+        var seen = find(ctx);
+        IfMatch.require(ctx, tag(seen));
+        var now = sheets.takeDown(Doorkeeper.actor(ctx), seen.number()).orElseThrow();
+        ctx.header("ETag", "\"" + tag(now) + "\"");
+        answer(ctx, now);
+    }
+
+    private void answer(Context ctx, PrintedSheet sheet) {
+        var group = sheet.selection().patientGroup().map(this::groupLabel).orElse(null);
+        var roomName = services.rooms().find(sheet.room()).map(Room::name).orElse(sheet.room());
+        Answers.json(
+                ctx, SheetView.of(sheet, sheets.standing(sheet), services.site().name(), roomName, group));
+    }
+
+    private String groupLabel(String id) {
+        return services.site().patientGroups().stream()
+                .filter(group -> group.id().equals(id))
+                .findFirst()
+                .map(PatientGroup::label)
+                .orElse(id);
+    }
+
+    private PrintedSheet find(Context ctx) {
+        var number = SheetRequest.number(ctx);
+        return sheets.find(number)
+                .orElseThrow(() -> new RequestRefused(
+                        ProblemCode.UNKNOWN_SHEET,
+                        "no sheet " + number.grouped()
+                                + " was printed here: compare the number with the one on the sheet; a sheet that is not in "
+                                + "the register is no sheet of this department, take it down"));
+    }
+
+    private static String tag(PrintedSheet sheet) {
+        return "sheet-" + sheet.number().text() + (sheet.takenDown().isPresent() ? "-taken-down" : "-printed");
+    }
+}
