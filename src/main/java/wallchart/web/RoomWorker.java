@@ -5,6 +5,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayDeque;
 import java.util.Base64;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -25,6 +26,9 @@ final class RoomWorker {
 
     private static final String FOLDER = "/pages/";
     private static final int BUILD_DIGITS = 16;
+
+    /** What the page cannot do without when nobody answers, however it comes to load it. */
+    private static final List<String> OFFLINE = List.of("/pages/room/pack.js", "/pages/room/install.js");
 
     /** A file by its address, as it stands in HTML, style sheets and scripts alike. */
     private static final Pattern NAMED = Pattern.compile("[\"'(](/pages/[a-z0-9/-]+\\.(?:js|css|svg|png))[\"')]");
@@ -53,6 +57,7 @@ final class RoomWorker {
     static Map<String, String> list(PageFiles files) {
         var worker = new RoomWorker(files);
         worker.add(PAGE, files.plainScreen("room.html"));
+        OFFLINE.forEach(worker::follow);
         while (!worker.waiting.isEmpty()) {
             var next = worker.waiting.remove();
             files.findPlain(next.substring(FOLDER.length())).ifPresent(file -> worker.add(next, file));
