@@ -7,7 +7,6 @@ import io.javalin.http.Context;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.Optional;
 import wallchart.chart.VersionHead;
 import wallchart.web.RoomAnswers.Standing;
@@ -81,9 +80,6 @@ final class PackPages {
     }
 
     private Subject subject(Standing standing, Instant now) {
-        var next = services.charts().versions(standing.room()).stream()
-                .filter(head -> head.inForceFrom().isAfter(now))
-                .min(Comparator.comparing(VersionHead::inForceFrom));
         return new Subject(
                 standing.room(), standing.chart().head(), standing.equipment().digest(), next, standing.on());
     }

@@ -132,6 +132,21 @@ class PackWebTest {
     }
 
     @Test
+    void a_version_for_later_that_a_newer_one_overtook_is_not_announced() {
+        var calls = new ChangeCalls(service);
+        var change = calls.submitted("ordinary", ChangeCalls.KNEE, 11);
+        var signature = calls.signature(change);
+        signature.put(
+                "inForceFrom",
+                service.clock().instant().plus(Duration.ofDays(1)).toString());
+        calls.step(Role.LEAD, change, "sign", signature).then().statusCode(200);
+        calls.sign(calls.submitted("ordinary", ChangeCalls.KNEE, 10)).then().statusCode(200);
+        var content = OpenedPack.of(pack()).content();
+        assertThat(content.path("chart").path("version").asInt()).isEqualTo(4);
+        assertThat(content.path("next").isNull()).isTrue();
+    }
+
+    @Test
     void an_overdue_review_is_said_from_the_day_it_is_overdue() {
         var due = Department.REVIEW_DUE + "T12:00:00Z";
         service.clock().set(due);
