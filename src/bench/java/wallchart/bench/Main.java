@@ -4,13 +4,14 @@ import java.util.List;
 import wallchart.audit.LedgerBenchmark;
 import wallchart.physics.PhysicsBenchmark;
 
-/** Runs the benchmarks named on the command line, or all: technique, http, store, ledger, physics. */
+/** Runs the benchmarks named on the command line, or all: technique, http, store, ledger, physics, pack. */
 public final class Main {
 
     private Main() {}
 
     public static void main(String[] names) throws Exception {
-        var wanted = names.length == 0 ? List.of("technique", "http", "store", "ledger", "physics") : List.of(names);
+        var wanted =
+                names.length == 0 ? List.of("technique", "http", "store", "ledger", "physics", "pack") : List.of(names);
         if (wanted.contains("store")) {
             StoreSize.measure();
         }
@@ -23,6 +24,9 @@ public final class Main {
         if (wanted.contains("physics")) {
             PhysicsBenchmark.measure();
             ChartPhysicsBenchmark.measure();
+        }
+        if (wanted.contains("pack")) {
+            PackBenchmark.measure();
         }
         if (wanted.contains("technique")) {
             org.openjdk.jmh.Main.main(new String[] {TechniqueBenchmark.class.getSimpleName()});

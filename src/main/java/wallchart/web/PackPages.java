@@ -7,6 +7,7 @@ import io.javalin.http.Context;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.Optional;
 import wallchart.chart.VersionHead;
 import wallchart.web.RoomAnswers.Standing;
@@ -81,7 +82,20 @@ final class PackPages {
 
     private Subject subject(Standing standing, Instant now) {
         return new Subject(
-                standing.room(), standing.chart().head(), standing.equipment().digest(), next, standing.on());
+                standing.room(),
+                standing.chart().head(),
+                standing.equipment().digest(),
+                next(standing.chart().head(), now),
+                standing.on());
+    }
+
+    /** The version that answers after this one; a version with a lower number never does. */
+    private Optional<VersionHead> next(VersionHead answering, Instant now) {
+        return services.charts().versions(answering.room()).stream()
+                .filter(head -> head.number() > answering.number())
+                .filter(head -> head.inForceFrom().isAfter(now))
+                .min(Comparator.comparing(VersionHead::inForceFrom)
+                        .thenComparing(VersionHead::number, Comparator.reverseOrder()));
     }
 
     private Issue issue(Subject subject, Standing standing, Instant now) {

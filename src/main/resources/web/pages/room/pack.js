@@ -68,7 +68,7 @@ class Pack {
 
   /**
    * Why it could not be renewed the last time, null where it could: an Error with words for people, `code` one of `token-refused`,
-   * `unreachable`, `other-key`, `other-room`, `older`, `damaged`, `no-crypto`, or of a `Problem`. The pack goes on answering.
+   * `unreachable`, `other-key`, `other-room`, `older`, `damaged`, `no-crypto`, `not-kept-here`, or of a `Problem`. The pack goes on answering.
    */
   get trouble() {
     return this.#trouble;
@@ -154,7 +154,8 @@ class Pack {
     let trouble = null;
     let newer = false;
     try {
-      newer = await this.#take((await api.get(`/rooms/${this.#room}/pack`, { token: this.#token, timeoutMs: PATIENCE_MS })).data);
+      const sealed = (await api.get(`/rooms/${this.#room}/pack`, { token: this.#token, timeoutMs: PATIENCE_MS })).data;
+      ({ newer, trouble } = await this.#take(sealed));
     } catch (failed) {
       trouble = spoken(failed);
     }
@@ -191,11 +192,21 @@ class Pack {
       throw new PackRefused('older', 'what came is older than the pack kept here, which stays: tell the administrator if this goes on, the '
         + "service's clock may have been set back");
     }
-    if (Date.parse(pack.issuedAt) === before) return false;
+    if (Date.parse(pack.issuedAt) === before) return { newer: false, trouble: null };
+    const trouble = await this.#keep({ room: this.#room, key: pack.key, issuedAt: pack.issuedAt, sealed });
     this.#key = pack.key;
     this.#use(pack);
-    await kept.keep({ room: this.#room, key: pack.key, issuedAt: pack.issuedAt, sealed });
-    return true;
+    return { newer: true, trouble };
+  }
+
+  async #keep(record) {
+    try {
+      await kept.keep(record);
+      return null;
+    } catch (failed) {
+      return new PackRefused('not-kept-here', 'this browser keeps nothing at this workstation, so after a reload the page needs the service: '
+        + 'ask the administrator', failed);
+    }
   }
 
   async #checked(sealed) {
