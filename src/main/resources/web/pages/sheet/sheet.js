@@ -41,8 +41,8 @@ const verdict = (sheet) => html`
     <dl class="facts">
       <dt>Sheet</dt><dd><code>${sheet.sheet}</code></dd>
       <dt>Chart</dt><dd>version ${sheet.version}${sheet.state === 'superseded' ? html`; in force is version ${sheet.versionInForce}` : nothing}</dd>
-      <dt>Holds</dt><dd>${[sheet.region, sheet.patientGroup].filter(Boolean).join('; ') || 'the whole chart'}</dd>
-      <dt>Printed</dt><dd>${moment(sheet.printedAt)}</dd>
+      <dt>On it</dt><dd>${[sheet.region, sheet.patientGroup].filter(Boolean).join('; ') || 'the whole chart'}</dd>
+      <dt>Printed</dt><dd>${moment(sheet.printedAt)}, this screen's time</dd>
       <dt>Department</dt><dd>${sheet.site}</dd>
     </dl>
   </section>

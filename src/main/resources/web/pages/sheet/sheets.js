@@ -116,7 +116,7 @@ const printed = () => html`
 const table = (caption, sheets) => html`
   <div class="scroll" tabindex="0" role="region" aria-label=${caption}><table class="register">
     <caption>${caption}</caption>
-    <thead><tr>${['Sheet', 'Room', 'Version', 'How it stands', 'What is on it', 'Printed', 'By', 'Taken down']
+    <thead><tr>${['Sheet', 'Room', 'Version', 'How it stands', 'What is on it', 'Printed', 'Taken down']
       .map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
     <tbody>${sheets.map(line)}</tbody>
   </table></div>`;
@@ -129,8 +129,7 @@ const line = (sheet) => html`
     <td><span class="mark ${stateClass(sheet.state)}">${stateWord(sheet.state)}</span>
       ${sheet.since ? html`<br><span class="small">since ${moment(sheet.since)}</span>` : nothing}</td>
     <td class="wrap">${part(sheet)}, ${sheet.paper === 'a4' ? 'A4' : 'Letter'}</td>
-    <td>${moment(sheet.printedAt)}</td>
-    <td class="wrap">${sheet.printedBy}</td>
+    <td class="wrap">${moment(sheet.printedAt)}<br><span class="small">by ${sheet.printedBy}</span></td>
     <td>${sheet.takenDownAt
       ? html`${moment(sheet.takenDownAt)}<br><span class="small">by ${sheet.takenDownBy}</span>`
       : html`<button type="button" @click=${() => takeDown(sheet.sheet)}>Taken down<span class="unseen"> sheet ${sheet.sheet}</span></button>`}</td>
