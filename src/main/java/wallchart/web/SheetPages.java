@@ -42,6 +42,7 @@ final class SheetPages {
     void print(Context ctx) {
         var asked = SheetRequest.read(ctx.queryString());
         var room = RoomInPath.find(ctx, services.rooms());
+        ctx.res().setCharacterEncoding((String) null); // letters are the file's own affair
         ctx.res().setContentType(PDF);
         if (ctx.method() == HandlerType.HEAD) {
             services.charts().inForce(room.id(), services.clock().instant()).orElseThrow(() -> noChart(room));

@@ -32,6 +32,7 @@ const line = ({ room, name, chart }) => html`
       <a href="/rooms/${room}">Room page</a>
       <a href="/charts/${room}">Chart</a>
       <a href="/equipment/${room}">Equipment</a>
+      <a href="/sheets">Sheets</a>
     </td>
   </tr>`;
 

@@ -6,6 +6,7 @@ import * as api from '/pages/api.js';
 const PLACES = [
   ['/', 'Rooms'],
   ['/changes', 'Changes'],
+  ['/sheets', 'Sheets'],
   ['/audit', 'Audit'],
 ];
 const CAUTION = 'Supports, never replaces, your judgement: identify the patient, justify the exposure, check pregnancy status per site '

@@ -12,15 +12,15 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
 /** A sheet as another library reads it back: every piece of text with its place and size, page by page. */
-final class ParsedSheet {
+public final class ParsedSheet {
 
     /**
      * Letters that were placed together.
      *
      * @param y of their feet, from the upper edge
      */
-    record Piece(int page, double x, double y, double width, double size, boolean bold, String words) {
-        double right() {
+    public record Piece(int page, double x, double y, double width, double size, boolean bold, String words) {
+        public double right() {
             return x + width;
         }
     }
@@ -33,7 +33,7 @@ final class ParsedSheet {
         this.file = file;
     }
 
-    static ParsedSheet of(byte[] file) {
+    public static ParsedSheet of(byte[] file) {
         var parsed = new ParsedSheet(file);
         try (var document = Loader.loadPDF(file)) {
             for (var page : document.getPages()) {
@@ -96,37 +96,37 @@ final class ParsedSheet {
         }
     }
 
-    int pages() {
+    public int pages() {
         return pages.size();
     }
 
-    double width(int page) {
+    public double width(int page) {
         return pages.get(page - 1)[0];
     }
 
-    double height(int page) {
+    public double height(int page) {
         return pages.get(page - 1)[1];
     }
 
-    List<Piece> pieces() {
+    public List<Piece> pieces() {
         return pieces;
     }
 
-    List<Piece> pieces(int page) {
+    public List<Piece> pieces(int page) {
         return pieces.stream().filter(piece -> piece.page() == page).toList();
     }
 
     /** All words of a page, in the order in which they were placed. */
-    String words(int page) {
+    public String words(int page) {
         return String.join(" ", pieces(page).stream().map(Piece::words).toList());
     }
 
-    String words() {
+    public String words() {
         return String.join(" ", pieces.stream().map(Piece::words).toList());
     }
 
     /** A page as a printer without colours would put it on paper. */
-    java.awt.image.BufferedImage grey(int page, float dotsPerInch) {
+    public java.awt.image.BufferedImage grey(int page, float dotsPerInch) {
         try (var document = Loader.loadPDF(file)) {
             return new PDFRenderer(document).renderImageWithDPI(page - 1, dotsPerInch, ImageType.GRAY);
         } catch (IOException unreadable) {

@@ -1,0 +1,150 @@
+package wallchart.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import wallchart.print.ParsedSheet;
+
+/** Printing sheets, finding those that no longer hold, and what a phone shows of the one it scanned. */
+class SheetsBrowserTest {
+
+    @RegisterExtension
+    static final DemoSite SITE = new DemoSite();
+
+    private static Download print(Page page, String room) {
+        return page.waitForDownload(
+                () -> page.getByRole(AriaRole.BUTTON, named("Print " + room)).click());
+    }
+
+    private static Page.GetByRoleOptions named(String name) {
+        return new Page.GetByRoleOptions().setName(name);
+    }
+
+    private static String number(Download sheet) {
+        return sheet.suggestedFilename().replaceAll(".*-([A-Z0-9]{12})\\.pdf", "$1");
+    }
+
+    private static void dim(Page page) {
+        page.getByRole(AriaRole.BUTTON, named("Dim")).click();
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void the_lead_prints_a_sheet_and_finds_it_in_the_register(Screen screen) {
+        try (var visit = SITE.visit(screen).as("lead")) {
+            var page = visit.open("/sheets");
+            var sheet = print(page, "r2");
+            assertThat(sheet.suggestedFilename())
+                    .startsWith("chart-r2-version-")
+                    .endsWith(".pdf");
+            assertThat(page.getByRole(AriaRole.STATUS)).containsText("is made");
+            assertThat(page.locator("table.register tbody tr").first()).containsText("r2");
+            visit.assertAccessible();
+            visit.picture("sheets-" + screen.name().toLowerCase(Locale.ROOT));
+            dim(page);
+            visit.assertAccessible();
+            visit.picture("sheets-dim-" + screen.name().toLowerCase(Locale.ROOT));
+            visit.assertClean();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whoever_scans_a_sheet_reads_the_answer_in_one_word(Screen screen) {
+        try (var lead = SITE.visit(screen).as("lead");
+                var anybody = SITE.visit(screen)) {
+            var number = number(print(lead.open("/sheets"), "r3"));
+            var page = anybody.open("/sheets/" + number);
+            assertThat(page.locator(".verdict .word")).hasText("CURRENT");
+            assertThat(page.locator("main")).containsText("Use it for this room only");
+            assertThat(page.locator("main").innerText()).doesNotContain("Alderby");
+            anybody.assertAccessible();
+            anybody.picture("sheet-" + screen.name().toLowerCase(Locale.ROOT));
+            dim(page);
+            anybody.assertAccessible();
+            anybody.assertClean();
+        }
+    }
+
+    @Test
+    void on_a_phone_the_answer_fits_without_scrolling_sideways() {
+        try (var lead = SITE.visit(Screen.SMALL).as("lead");
+                var phone = SITE.visit(Screen.TOUCH)) {
+            var number = number(print(lead.open("/sheets"), "r1"));
+            phone.page().setViewportSize(360, 740);
+            var page = phone.open("/sheets/" + number);
+            assertThat(page.locator(".verdict .word")).isVisible();
+            assertThat(page.evaluate("document.documentElement.scrollWidth <= innerWidth"))
+                    .isEqualTo(true);
+            phone.picture("sheet-phone");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"CDFGHJKMNPQR", "nonsense", "CDFG-HJKM"})
+    void a_number_that_was_never_printed_is_no_sheet_of_this_department(String number) {
+        try (var visit = SITE.visit(Screen.TOUCH)) {
+            var page = visit.open("/sheets/" + number);
+            assertThat(page.locator(".verdict .word")).hasText("NOT KNOWN HERE");
+            assertThat(page.locator("main")).containsText(number);
+            visit.assertAccessible();
+        }
+    }
+
+    @Test
+    void where_the_service_does_not_answer_no_sheet_is_called_current() {
+        try (var visit = SITE.visit(Screen.TOUCH)) {
+            visit.page().route("**/api/v1/sheets/*", route -> route.abort());
+            var page = visit.open("/sheets/CDFGHJKMNPQR");
+            assertThat(page.locator("main")).containsText("can neither be called current nor superseded");
+            assertThat(page.locator("main")).not().containsText("CURRENT");
+        }
+    }
+
+    @Test
+    void a_sheet_is_printed_and_taken_down_by_keyboard_alone() {
+        try (var visit = SITE.visit(Screen.SMALL).as("radiographer")) {
+            var page = visit.open("/sheets");
+            page.getByLabel("Paper").focus();
+            page.keyboard().press("ArrowDown");
+            assertThat(page.getByLabel("Paper")).hasValue("letter");
+            page.getByRole(AriaRole.BUTTON, named("Print r1")).focus();
+            var sheet = page.waitForDownload(() -> page.keyboard().press("Enter"));
+            assertThat(sheet.suggestedFilename()).contains("-letter-");
+            var taken = page.getByRole(AriaRole.BUTTON, named("Taken down")).first();
+            taken.focus();
+            page.keyboard().press("Enter");
+            assertThat(page.getByRole(AriaRole.STATUS)).containsText("is noted as taken down");
+            assertThat(page.locator("#hanging")).isFocused();
+            visit.assertClean();
+        }
+    }
+
+    @Test
+    void a_part_of_the_chart_is_printed_and_one_that_is_empty_is_said() throws IOException {
+        try (var visit = SITE.visit(Screen.SMALL).as("physicist")) {
+            var page = visit.open("/sheets");
+            page.getByLabel("Region of the body").selectOption("spine");
+            page.getByLabel("Patient group").selectOption("adult");
+            var file = Files.readAllBytes(print(page, "r1").path());
+            assertThat(ParsedSheet.of(file).words())
+                    .contains("Part of the chart only: Spine; Adult", "INVENTED. NOT FOR PATIENTS.");
+            page.getByLabel("Region of the body").selectOption("lower-limb");
+            page.getByLabel("Patient group").selectOption("preterm");
+            page.getByRole(AriaRole.BUTTON, named("Print r1")).click();
+            assertThat(page.getByRole(AriaRole.ALERT).first()).containsText("has no row there");
+            visit.assertAccessible();
+        }
+    }
+}

@@ -1,0 +1,129 @@
+package wallchart.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.empty;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.notNullValue;
+
+import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
+import java.time.Duration;
+import java.util.HashMap;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import wallchart.audit.Verification;
+import wallchart.people.Role;
+import wallchart.print.ParsedSheet;
+
+/** What becomes of a sheet on the wall when chart, equipment or time go on. Each test has a department of its own. */
+class OutdatedSheetsWebTest {
+
+    private static final String SHEET = "/api/v1/rooms/r1/sheet.pdf";
+    private static final String REGISTER = "/api/v1/sheets";
+
+    private final RunningService service = new RunningService();
+    private final ChangeCalls calls = new ChangeCalls(service);
+
+    @BeforeEach
+    void open() {
+        service.start();
+    }
+
+    @AfterEach
+    void close() {
+        service.stop();
+    }
+
+    private Response print(RequestSpecification by, String query) {
+        var answer = by.get(SHEET + query);
+        assertThat(answer.statusCode()).isEqualTo(200);
+        return answer;
+    }
+
+    private String printed(RequestSpecification by) {
+        return print(by, "").header("Content-Disposition").replaceAll(".*-([A-Z0-9]{12})\\.pdf\"", "$1");
+    }
+
+    private Response register() {
+        return service.person(Role.LEAD).get(REGISTER);
+    }
+
+    private Response standing(String sheet) {
+        return service.anybody().get(REGISTER + "/" + sheet);
+    }
+
+    private Response takeDown(Role role, Response seen) {
+        return calls.by(role, seen).post(REGISTER + "/" + seen.path("sheet") + "/taken-down");
+    }
+
+    private void signAnotherVersion() {
+        var change = calls.submitted("ordinary", ChangeCalls.KNEE, "12.5");
+        assertThat(calls.step(Role.LEAD, change, "sign", calls.signature(change))
+                        .statusCode())
+                .isEqualTo(200);
+    }
+
+    @Test
+    void a_new_version_supersedes_the_sheets_of_the_one_before_until_they_are_taken_down() {
+        var old = printed(service.person(Role.LEAD));
+        service.clock().advance(Duration.ofMinutes(1));
+        signAnotherVersion();
+        var fresh = printed(service.person(Role.LEAD));
+        standing(old)
+                .then()
+                .body("state", equalTo("superseded"))
+                .body("since", notNullValue())
+                .body("versionInForce", equalTo(3))
+                .body("nextStep", containsString("Take it down"));
+        standing(fresh).then().body("state", equalTo("current")).body("version", equalTo(3));
+        register().then().body("toTakeDown", hasSize(1)).body("sheets", hasSize(2));
+        assertThat(takeDown(Role.RADIOGRAPHER, standing(old)).statusCode()).isEqualTo(200);
+        register().then().body("toTakeDown", empty()).body("sheets[1].takenDownBy", equalTo("radiographer"));
+        standing(old).then().body("takenDownAt", notNullValue()).body("nextStep", containsString("take it down now"));
+        assertThat(service.services().audit().verify()).isInstanceOf(Verification.Sound.class);
+    }
+
+    @Test
+    void a_tube_that_is_measured_anew_is_said_of_the_sheets_of_before() {
+        var sheet = printed(service.person(Role.LEAD));
+        var measured = EquipmentCalls.output("2026-03-01", 1);
+        assertThat(new EquipmentCalls(service).putOutput("r1", measured).statusCode())
+                .isEqualTo(200);
+        standing(sheet)
+                .then()
+                .body("state", equalTo("equipment-moved"))
+                .body("since", notNullValue())
+                .body("nextStep", containsString("print a new sheet"));
+        register().then().body("toTakeDown", empty());
+    }
+
+    @Test
+    void a_version_that_comes_into_force_later_is_announced_and_then_supersedes() {
+        var sheet = printed(service.person(Role.LEAD));
+        var change = calls.submitted("ordinary", ChangeCalls.KNEE, "12.5");
+        var signature = new HashMap<>(calls.signature(change));
+        signature.put("inForceFrom", "2026-03-09T06:00:00Z");
+        assertThat(calls.step(Role.LEAD, change, "sign", signature).statusCode())
+                .isEqualTo(200);
+        standing(sheet)
+                .then()
+                .body("state", equalTo("current"))
+                .body("until", equalTo("2026-03-09T06:00:00Z"))
+                .body("say", containsString("comes into force later"));
+        service.clock().advance(Duration.ofDays(8));
+        standing(sheet).then().body("state", equalTo("superseded")).body("since", equalTo("2026-03-09T06:00:00Z"));
+    }
+
+    @Test
+    void a_review_that_is_overdue_is_said_on_new_sheets_and_of_old_ones() {
+        var sheet = printed(service.workstation("r1"));
+        service.clock().advance(Duration.ofDays(400));
+        standing(sheet).then().body("reviewOverdueSince", equalTo("2027-02-02")).body("say", containsString("overdue"));
+        assertThat(ParsedSheet.of(print(service.workstation("r1"), "").asByteArray())
+                        .words(1))
+                .contains("REVIEW OVERDUE since 2027-02-02");
+    }
+}
