@@ -73,7 +73,8 @@ function cell(line, { name, number, wide }, said, grid, described) {
       @click=${(event) => { if (event.pointerType === 'touch' && !isEdited) grid.pointedTwice(line.key, name); }}
       @dblclick=${() => grid.pointedTwice(line.key, name)}>
     ${isEdited ? field(line, name, grid) : html`<span>${shown(name, value, grid.unit)}</span>
-      ${changed ? html`<span class="was"><span class="unseen">was</span> <s>${shown(name, before, grid.unit) || 'empty'}</s></span>`
+      ${changed ? html`<span class="was"><span class="unseen">was</span> ${before === '' ? 'empty' : html`<s>${shown(name, before,
+        grid.unit)}</s>`}</span>`
         : nothing}`}
   </td>`;
 }

@@ -146,7 +146,7 @@ function draw() {
   render(html`
     <div id="said" tabindex="-1" role="status">${state.said ? html`<p class="tell good"><strong>Done.</strong>${state.said}</p>`
       : nothing}</div>
-    <div id="trouble" tabindex="-1" role="alert">${state.failed ? html`${trouble(state.failed)}${moved()}` : nothing}</div>
+    <div id="trouble" tabindex="-1" role="alert">${state.failed ? failedWords() : nothing}</div>
     ${state.left ? html`<p class="tell caution"><strong>Not sent.</strong>${state.left.count === 1 ? '1 edit'
       : `${state.left.count} edits`} of
       ${state.left.name} ${state.left.count === 1 ? 'is'
@@ -155,9 +155,15 @@ function draw() {
   editor?.draw(state.findings?.findings ?? []);
 }
 
-const moved = () => (state.impactBefore
-  ? html`<p class="tell caution"><strong>The impact moved.</strong>What you saw has changed: look at the
-  new impact below, where moved figures are marked, then decide again.</p>` : nothing);
+/** What stood against the step; an impact that moved is told in words, not by its digests. */
+function failedWords() {
+  if (state.failed.code !== 'impact-changed') return trouble(state.failed);
+  const [seen, now] = [state.impactBefore?.onVersion, state.impact?.onVersion];
+  return html`<p class="tell caution"><strong>The impact moved.</strong>Nothing was signed. What you saw was worked out ${seen === now
+    ? 'for an earlier state of the change or of the equipment' : `against version ${seen} of the chart, version
+      ${now} is the newest by now`}:
+    look at the new impact below, where figures that moved are marked, then decide again.</p>`;
+}
 
 function whole() {
   const { change, impact, impactBefore, findings } = state;
@@ -177,7 +183,7 @@ function whole() {
       ${state.stale && impact
         ? html`<p class="tell caution" role="status"><strong>Older than the last edit.</strong>Working the impact out anew …</p>`
         : nothing}
-      ${impactOf(impact, impactBefore, site(), change.edits)}</section>
+      ${impactOf(impact, impactBefore, site(), change)}</section>
     ${!editor && change.adjustments
       ? html`<section><h2>Named adjustments as they would be</h2>${readAdjustments(change.adjustments.wanted)}</section>` : nothing}
     <section aria-labelledby="next"><h2 id="next">Next step</h2>

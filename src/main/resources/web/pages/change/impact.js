@@ -5,11 +5,11 @@ import { keyLine, columnOf, shown, textsOf, unitOf } from '/pages/change/fields.
 const signed = (number, unit) => (number === null ? 'not known' : `${number > 0 ? '+' : ''}${number} ${unit}`);
 
 /** `before` is the impact that was on the screen when it moved, or null. */
-export function impactOf(impact, before, site, edits = []) {
+export function impactOf(impact, before, site, { edits, state }) {
   if (!impact) return html`<p role="status">Working out the impact … <progress aria-label="Working out the impact"></progress></p>`;
   const { limits, rows, adjustments } = impact;
   return html`
-    ${physicistWords(impact, site)}
+    ${physicistWords(impact, site, ['drafting', 'submitted', 'returned'].includes(state))}
     ${rows.length === 0 && adjustments.length === 0 ? html`<p>Nothing differs from version ${impact.onVersion}.</p>` : nothing}
     ${rows.length === 0 ? nothing : html`
     <div class="scroll" tabindex="0" role="region" aria-label="Impact on rows"><table class="impact">
@@ -32,14 +32,15 @@ export function impactOf(impact, before, site, edits = []) {
       What is signed is named by this digest: <span class="code">${impact.digest}</span></p>`;
 }
 
-function physicistWords(impact, site) {
+function physicistWords(impact, site, open) {
   const over = [...impact.rows.filter((row) => row.needsPhysicist).map((row) => keyLine(row.row, site)),
     ...impact.adjustments.filter((one) => one.needsPhysicist).map((one) => `adjustment ${one.name}`)];
   return impact.needsPhysicist
-    ? html`<p class="tell caution"><strong>Needs the physicist.</strong> Over a limit, or not known, in ${over.length === 0
+    ? html`<p class="tell caution"><strong>${open ? 'Needs the physicist.' : 'Large.'}</strong>Over a limit, or not known, in
+      ${over.length === 0
       ? 'the chart as a whole' : `${over.length} ${over.length === 1 ? 'place' : 'places'}: ${over.slice(0,
         6).join('; ')}`}${over.length > 6 ? ' …' : ''}.</p>`
-    : html`<p class="tell good"><strong>Within the limits.</strong> No physicist has to concur.</p>`;
+    : html`<p class="tell good"><strong>Within the limits.</strong>${open ? 'No physicist has to concur.' : ''}</p>`;
 }
 
 const control = (setting) => (setting === null ? 'none'

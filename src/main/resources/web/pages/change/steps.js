@@ -118,6 +118,9 @@ function afterwards({ change, busy }, me, on) {
   const parts = [html`<p class="tell good"><strong>Signed.</strong>It is version ${change.signedVersion} of the chart of room
     ${change.room}.
     <a href="/charts/${change.room}">See the chart</a> · <a href="/sheets">Print the wall sheet</a></p>`];
+  if (change.concurrence) {
+    parts.push(html`<p>${change.concurrence.by.printedName} concurred with this impact, ${moment(change.concurrence.at)}.</p>`);
+  }
   if (review?.done) {
     parts.push(html`<p class="tell good"><strong>Second review.</strong>${review.done.by.printedName},
       ${moment(review.done.at)}: “${review.done.reason}”</p>`);
