@@ -45,10 +45,7 @@ final class SheetOfRows {
     }
 
     void assertSaved() {
-        assertThat(page.locator("#saving"))
-                .hasText(
-                        "Everything that is entered is saved.",
-                        new LocatorAssertions.HasTextOptions().setTimeout(20_000));
+        assertThat(page.locator("#saving")).hasText("Everything that is entered is saved.");
     }
 
     void assertSays(String words) {

@@ -48,7 +48,8 @@ async function load() {
 
 /** The page is no author's any more; what they typed stays in this browser, under their name. */
 function leave() {
-  if (editor?.unsent() > 0) state.left = { count: editor.unsent(), name: editor.me.printedName };
+  if (editor?.unsent() > 0) state.left = { count: editor.unsent(), name: editor.me.printedName,
+    own: editor.me.personId === person()?.personId };
   editor = null;
 }
 
@@ -78,8 +79,11 @@ function learned(change, etag) {
 const learnFindings = async () => { state.findings = (await api.get(`/changes/${id}/findings`)).data; };
 async function learnImpact() {
   const { revision } = state.change;
+  const seen = state.impact;
   state.impact = (await api.get(`/changes/${id}/impact`)).data;
   state.stale = revision !== state.change.revision;
+  const moved = seen && seen.digest !== state.impact.digest;
+  if (moved && state.change.state === 'submitted') state.impactBefore = seen; // somebody decides on it: they are told
 }
 
 const learnHistory = async () => { state.history = (await api.get(`/changes/${id}/history`)).data.steps; };
@@ -120,9 +124,7 @@ const same = (me) => () => person()?.personId === me?.personId;
 async function refused(failed) {
   const moved = failed instanceof api.Problem && (failed.status === 412 || failed.status === 409);
   if (moved) {
-    const seen = state.impact;
     await load();
-    if (seen && state.impact && seen.digest !== state.impact.digest) state.impactBefore = seen;
   }
   state.failed = failed;
 }
@@ -147,12 +149,19 @@ function draw() {
     <div id="said" tabindex="-1" role="status">${state.said ? html`<p class="tell good"><strong>Done.</strong>${state.said}</p>`
       : nothing}</div>
     <div id="trouble" tabindex="-1" role="alert">${state.failed ? failedWords() : nothing}</div>
-    ${state.left ? html`<p class="tell caution"><strong>Not sent.</strong>${state.left.count === 1 ? '1 edit'
-      : `${state.left.count} edits`} of
-      ${state.left.name} ${state.left.count === 1 ? 'is'
-        : 'are'} kept in this browser and sent for nobody else: when they sign in here again, they find it.</p>` : nothing}
+    ${state.left ? leftWords() : nothing}
     ${state.change ? whole() : nothing}`, place);
   editor?.draw(state.findings?.findings ?? []);
+}
+
+/** What an author typed and the service has not, once the page is not theirs any more. */
+function leftWords() {
+  const { count, name, own } = state.left;
+  const edits = count === 1 ? '1 edit' : `${count} edits`;
+  return html`<p class="tell caution"><strong>Not sent.</strong>${own
+    ? `The change was handed in or closed in another window:
+      ${edits} of yours came too late. They stay in this browser and are offered should it be returned.`
+    : `${edits} of ${name} stay in this browser and are sent for nobody else: when they sign in here again, they find them.`}</p>`;
 }
 
 /** What stood against the step; an impact that moved is told in words, not by its digests. */
