@@ -3,6 +3,7 @@ package wallchart.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import java.util.concurrent.atomic.AtomicReference;
@@ -152,6 +153,27 @@ class ChangeKeptBrowserTest {
             assertThat(desk.has(change, ROW, "kV"))
                     .as("the cell that was still being typed in")
                     .contains("7");
+            visit.assertClean();
+        }
+    }
+
+    @Test
+    void a_write_whose_answer_was_lost_is_not_written_twice() {
+        try (var visit = author()) {
+            var desk = opened(visit);
+            var sheet = SheetOfRows.of(visit.page(), change, "skull pa");
+            visit.context().route("**/rows/**", route -> {
+                route.fetch();
+                route.abort();
+            });
+            sheet.enter(BAND, "mAs", "25");
+            sheet.assertSays("cannot be reached");
+            assertThat(desk.has(change, ROW, "mAs")).contains("25");
+            visit.context().unroute("**/rows/**");
+            sheet.assertSaved();
+            assertThat(sheet.line(BAND)).containsText("saved");
+            assertThat(visit.page().locator(".beside").filter(new Locator.FilterOptions().setHasText("in between")))
+                    .hasCount(0);
             visit.assertClean();
         }
     }

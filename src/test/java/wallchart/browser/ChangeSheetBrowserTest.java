@@ -233,6 +233,25 @@ class ChangeSheetBrowserTest {
         }
     }
 
+    /** An inch is 2.54 cm by definition (international yard and pound agreement, 1959). */
+    @Test
+    void lengths_typed_in_inches_are_centimetres_and_what_is_not_touched_stays_exact() {
+        try (var visit = author(Screen.SMALL)) {
+            visit.open("/changes");
+            var said = visit.page()
+                    .evaluate(
+                            """
+                            async () => {
+                              const { shown, spokenBack, textsOf } = await import('/pages/change/fields.js');
+                              return [shown('sidCm', '101.6', 'in'), spokenBack('sidCm', '40', '101.6', 'in'), spokenBack('sidCm', '44', '101.6', 'in'),
+                                shown('bandToCm', '17', 'in'), spokenBack('bandToCm', '6.7', '17', 'in'), spokenBack('bandToCm', '6.8', '17', 'in'),
+                                spokenBack('bandToCm', '6,8', '17', 'in'), spokenBack('kV', '70', '66', 'in'), shown('sidCm', '101.6', 'cm')].join(' ');
+                            }
+                            """);
+            assertThat(said).isEqualTo("40 101.6 111.76 6.7 17 17.27 6,8 70 101.6");
+        }
+    }
+
     @ParameterizedTest
     @EnumSource
     void it_can_be_used_on_every_screen_in_both_themes(Screen screen) {

@@ -4,7 +4,6 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.assertions.LocatorAssertions;
 
 /** The table of rows of a change, as somebody at the keyboard uses it. */
 final class SheetOfRows {
@@ -46,10 +45,7 @@ final class SheetOfRows {
     }
 
     void assertSaved() {
-        assertThat(page.locator("#saving"))
-                .hasText(
-                        "Everything that is entered is saved.",
-                        new LocatorAssertions.HasTextOptions().setTimeout(20_000));
+        assertThat(page.locator("#saving")).hasText("Everything that is entered is saved.");
     }
 
     void assertSays(String words) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.RequestOptions;
 import java.nio.file.Path;
 import java.util.List;
@@ -20,6 +21,11 @@ final class Visit implements AutoCloseable {
     /** WCAG 2.2 level A and AA as axe names them. */
     private static final List<String> WCAG = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
 
+    static {
+        // as long as a step may take where all tests of the machine run at once
+        PlaywrightAssertions.setDefaultAssertionTimeout(20_000);
+    }
+
     private final String address;
     private final BrowserContext context;
     private final Page page;
@@ -28,7 +34,7 @@ final class Visit implements AutoCloseable {
     Visit(String address, Screen screen) {
         this.address = address;
         this.context = Chromium.running().newContext(screen.options().setBaseURL(address));
-        context.setDefaultTimeout(10_000);
+        context.setDefaultTimeout(20_000);
         this.page = watched(context.newPage());
     }
 

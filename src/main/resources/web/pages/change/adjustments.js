@@ -10,7 +10,8 @@ const MARKS = { saved: 'good', refused: 'blocking', conflict: 'blocking' };
 const effect = (one) => (one.addKV !== null ? `adds ${one.addKV} kV` : `multiplies mAs by ${one.timesMAs}`);
 
 /** For those who only read: a table. */
-export const readAdjustments = (list) => html`<table><thead><tr><th scope="col">Name</th><th scope="col">Label</th><th scope="col">Effect</th>
+export const readAdjustments = (list) =>
+  html`<table><thead><tr><th scope="col">Name</th><th scope="col">Label</th><th scope="col">Effect</th>
   <th scope="col">Notes</th></tr></thead><tbody>${list.map((one) => html`<tr><th scope="row">${one.name}</th><td>${one.label}</td>
   <td>${effect(one)}</td><td>${one.notes}</td></tr>`)}</tbody></table>`;
 
@@ -25,7 +26,8 @@ export function editAdjustments(draft, findings) {
     else draft.keepAdjustments(next);
   };
   return html`
-    <p>${line.state === 'untouched' ? 'As in the chart.' : html`<span class="mark ${MARKS[line.state] ?? 'caution'}">${STATES[line.state]}</span>`}
+    <p>${line.state === 'untouched' ? 'As in the chart.' : html`<span class="mark
+      ${MARKS[line.state] ?? 'caution'}">${STATES[line.state]}</span>`}
       Each adds kV or multiplies mAs, never both.</p>
     ${line.why ? html`<p class="tell blocking"><strong>Not taken.</strong>${line.why}</p>` : nothing}
     ${line.theirs ? html`<p class="tell blocking"><strong>Written in between.</strong> The adjustments were written in another window.
@@ -39,7 +41,8 @@ export function editAdjustments(draft, findings) {
         <td><button type="button" @click=${() => draft.typeAdjustments(list.filter((_, at) => at !== index))}
           aria-label=${`Take out ${one.name || 'the new adjustment'}`}>Take out</button></td></tr>`)}</tbody>
     </table></div>
-    <p class="row"><button type="button" @click=${() => draft.typeAdjustments([...list, { name: '', label: '', addKV: null, timesMAs: null, notes: '' }])}>
+    <p class="row"><button type="button" @click=${() => draft.typeAdjustments([...list, { name: '', label: '', addKV: null,
+      timesMAs: null, notes: '' }])}>
         Add an adjustment</button>
       <button type="button" ?disabled=${!draft.change.adjustments && !line.op} @click=${() => draft.typeAdjustments(null)}>
         Undo: as in the chart</button></p>`;

@@ -1,7 +1,7 @@
 // How the table of rows is drawn: heads with units, cells with what stood there before, and beside each row what is to be said of it.
 import { html, render, nothing } from '/pages/lit-html.js';
 import { repeat } from '/pages/directives/repeat.js';
-import { keyWords, shown, unitOf, columnOf, inWords } from '/pages/change/fields.js';
+import { keyLine, keyWords, shown, unitOf, columnOf, inWords } from '/pages/change/fields.js';
 import { Draft, STATES } from '/pages/change/draft.js';
 
 const KINDS = { add: 'new row', amend: 'amended', withdraw: 'withdrawn' };
@@ -33,19 +33,22 @@ function bodyOf(line, grid) {
   const beside = besideOf(line, said, grid);
   const state = line.state;
   return html`
-    <tr class=${`${line.withdrawn || line.op === 'withdraw' ? 'withdrawn ' : ''}${state}`} aria-current=${grid.active?.key === line.key ? 'true' : nothing}>
+    <tr class=${`${line.withdrawn || line.op === 'withdraw' ? 'withdrawn ' : ''}${state}`} aria-current=${grid.active?.key === line.key
+      ? 'true' : nothing}>
       <th scope="row">${header(line, grid.site)}</th>
       ${grid.columns.map((column) => cell(line, column, said, grid, beside !== nothing))}
     </tr>
     ${beside === nothing ? nothing : html`
-    <tr class="beside"><td colspan=${grid.columns.length + 1} id=${`beside-${idOf(line.key)}`}><div class="stay">${beside}</div></td></tr>`}`;
+    <tr class="beside"><td colspan=${grid.columns.length + 1} id=${`beside-${idOf(line.key)}`}>
+      <div class="stay">${beside}</div></td></tr>`}`;
 }
 
 export const idOf = (key) => key.replace(/[^A-Za-z0-9]/g, '-');
 
 function header(line, site) {
   const words = keyWords(line.key, site);
-  const kind = line.op === 'withdraw' ? 'withdraw' : line.op === 'undo' ? null : line.kind ?? (line.isNew ? 'add' : line.op ? 'amend' : null);
+  const kind = line.op === 'withdraw' ? 'withdraw' : line.op === 'undo' ? null : line.kind ?? (line.isNew ? 'add' : line.op ? 'amend'
+    : null);
   return html`${words.part} ${words.projection}<br>
     <span class="small">${words.group}, ${words.support}, ${words.band}</span><br>
     ${kind ? html`<span class="mark">${KINDS[kind]}</span>` : nothing}
@@ -70,12 +73,14 @@ function cell(line, { name, number, wide }, said, grid, described) {
       @click=${(event) => { if (event.pointerType === 'touch' && !isEdited) grid.pointedTwice(line.key, name); }}
       @dblclick=${() => grid.pointedTwice(line.key, name)}>
     ${isEdited ? field(line, name, grid) : html`<span>${shown(name, value, grid.unit)}</span>
-      ${changed ? html`<span class="was"><span class="unseen">was</span> <s>${shown(name, before, grid.unit) || 'empty'}</s></span>` : nothing}`}
+      ${changed ? html`<span class="was"><span class="unseen">was</span> ${before === '' ? 'empty' : html`<s>${shown(name, before,
+        grid.unit)}</s>`}</span>`
+        : nothing}`}
   </td>`;
 }
 
 const field = (line, name, grid) => html`<input .value=${grid.editing.text} autocomplete="off" spellcheck="false"
-  aria-label=${`${columnOf(name).label} ${unitOf(name, grid.site)}, ${keyWords(line.key, grid.site).part} ${keyWords(line.key, grid.site).band}`}
+  aria-label=${`${columnOf(name).label} ${unitOf(name, grid.site)}, ${keyLine(line.key, grid.site)}`}
   list=${grid.choices(name).length ? `choices-${name}` : nothing}
   inputmode=${columnOf(name).number ? 'decimal' : nothing}
   @input=${(event) => grid.typing(event.target.value)} @blur=${() => grid.left()}>`;
@@ -105,8 +110,10 @@ function besideOf(line, said, grid) {
 const choice = (line, name, grid) => html`<li class="tell blocking"><strong>Written in between.</strong>
   ${columnOf(name).label}: you typed “${shown(name, line.typed[name], grid.unit)}”, by now there stands
   “${shown(name, line.theirs[name], grid.unit)}”.
-  <button type="button" @click=${() => grid.draft.choose(line.key, name, true)}>Take mine, ${shown(name, line.typed[name], grid.unit)}</button>
-  <button type="button" @click=${() => grid.draft.choose(line.key, name, false)}>Leave ${shown(name, line.theirs[name], grid.unit) || 'it empty'}</button></li>`;
+  <button type="button" @click=${() => grid.draft.choose(line.key, name, true)}>Take mine, ${shown(name, line.typed[name],
+    grid.unit)}</button>
+  <button type="button" @click=${() => grid.draft.choose(line.key, name, false)}>Leave ${shown(name, line.theirs[name],
+    grid.unit) || 'it empty'}</button></li>`;
 
 const gone = (line, grid) => html`<li class="tell blocking"><strong>Written in between.</strong>
   The row was taken out of the change in another window while you typed in it.

@@ -78,12 +78,14 @@ export class Editor {
     return html`
       <section aria-labelledby="rows"><h2 id="rows">Rows</h2>
         <div id="kept"></div><div id="finder"></div><div id="tools"></div>
-        <p class="small" id="keys">Arrows, Tab and Enter move; typing, F2 or Enter edits, Esc breaks off; Ctrl+C and Ctrl+V copy and paste blocks of
+        <p class="small" id="keys">Arrows, Tab and Enter move; typing, F2 or Enter edits,
+          Esc breaks off; Ctrl+C and Ctrl+V copy and paste blocks of
           cells, also from a spreadsheet; Delete empties. Esc, when nothing is edited, leaves the table.</p>
         <div role="alert" id="refusal"></div>
         <div id="sheet"></div></section>
       <section aria-labelledby="adjustments"><h2 id="adjustments">Named adjustments</h2>
-        <details ?open=${this.draft.adjustments.state !== 'untouched'}><summary>Edit the named adjustments of this room</summary><div id="named"></div></details></section>
+        <details ?open=${this.draft.adjustments.state !== 'untouched'}>
+          <summary>Edit the named adjustments of this room</summary><div id="named"></div></details></section>
       <dialog id="row-dialog" aria-labelledby="dialog-title" @close=${() => this.closed()}></dialog>`;
   }
 
@@ -109,7 +111,8 @@ export class Editor {
   }
 
   makeGrid(place) {
-    const grid = new Grid({ place, draft: this.draft, site: site(), room: this.room, leave: () => document.getElementById('add-row').focus() });
+    const grid = new Grid({ place, draft: this.draft, site: site(), room: this.room, leave: () =>
+      document.getElementById('add-row').focus() });
     grid.activated = () => queueMicrotask(() => this.draw());
     return grid;
   }
@@ -127,7 +130,8 @@ export class Editor {
       undo: (line) => { this.brought.add(line.key); this.draft.undo(line.key); },
       withdraw: (line) => this.draft.withdraw(line.key),
       split: (line) => this.ask({ kind: 'split', line }),
-      add: (line) => this.ask({ kind: 'add', like: line?.key, texts: line ? Draft.texts(line) : Object.fromEntries(NAMES.map((name) => [name, ''])) }),
+      add: (line) => this.ask({ kind: 'add', like: line?.key, texts: line ? Draft.texts(line) : Object.fromEntries(NAMES.map((name) =>
+        [name, ''])) }),
       close: () => document.getElementById('row-dialog').close(),
       doSplit: (event) => this.doSplit(event),
       doAdd: (event) => this.doAdd(event),
@@ -185,21 +189,26 @@ export class Editor {
     const waiting = draft.unsent().filter(({ state }) => state === 'waiting' || state === 'saving').length;
     const stuck = draft.unsent().filter(({ state }) => state === 'refused' || state === 'conflict').length;
     return html`
-      ${offered.length === 0 ? nothing : html`<div class="tell caution"><strong>From before.</strong>${offered.length === 1 ? 'What you typed in one row' : `What you typed in ${offered.length} rows`}
+      ${offered.length === 0 ? nothing : html`<div class="tell caution"><strong>From before.</strong>${offered.length === 1
+        ? 'What you typed in one row' : `What you typed in ${offered.length} rows`}
         was not saved when this page was closed: ${offered.map(({ key }) => keyLine(key, site())).join('; ')}. It stands in the table again.
         <button type="button" class="first" @click=${() => draft.takeUp()}>Save it now</button>
         <button type="button" @click=${() => draft.forgetOffered()}>Forget it</button></div>`}
-      <p id="saving" role="status" class="tell ${sender.unreachable && waiting ? 'caution' : stuck ? 'blocking' : 'good'}">${this.savingWords(waiting, stuck)}
+      <p id="saving" role="status" class="tell ${sender.unreachable && waiting ? 'caution' : stuck ? 'blocking'
+        : 'good'}">${this.savingWords(waiting, stuck)}
         ${waiting && sender.unreachable ? html`<button type="button" @click=${() => sender.now()}>Try now</button>` : nothing}</p>
-      ${draft.keepFails ? html`<p class="tell blocking" role="alert"><strong>Not kept.</strong>This browser keeps nothing for this page: do not close it before everything is saved.</p>` : nothing}`;
+      ${draft.keepFails ? html`<p class="tell blocking" role="alert">
+        <strong>Not kept.</strong>This browser keeps nothing for this page: do not close it before everything is saved.</p>` : nothing}`;
   }
 
   savingWords(waiting, stuck) {
     const rows = (count) => (count === 1 ? '1 edit' : `${count} edits`);
-    if (this.sender.stopped) return `${rows(waiting)} not yet saved: ${this.sender.stopped}. They are kept in this browser for ${this.me.printedName}.`;
+    if (this.sender.stopped) return `${rows(waiting)} not yet saved: ${this.sender.stopped}. They are kept in this browser for
+      ${this.me.printedName}.`;
     const words = [];
-    if (waiting && this.sender.unreachable) words.push(`${rows(waiting)} not yet saved: the service cannot be reached. Kept in this browser, tried again by itself.`);
-    else if (waiting) words.push(`Saving ${rows(waiting)} …`);
+    if (waiting && this.sender.unreachable) {
+      words.push(`${rows(waiting)} not yet saved: the service cannot be reached. Kept in this browser, tried again by itself.`);
+    } else if (waiting) words.push(`Saving ${rows(waiting)} …`);
     if (stuck) words.push(`${rows(stuck)} not taken: see beside the rows.`);
     return words.join(' ') || 'Everything that is entered is saved.';
   }

@@ -21,7 +21,7 @@ export const COLUMNS = [
   column('aecDensity', 'AEC density', 'AEC', { number: true }),
   column('backupMAs', 'Back-up mAs', 'AEC', { number: true }),
   column('thicknessMethod', 'Thickness method', 'Thickness rule'),
-  column('thicknessRate', 'Rate', 'Thickness rule', { number: true }),
+  column('thicknessRate', 'Rate', 'Thickness rule', { number: true, unit: 'kV per cm, or cm per doubling' }),
   column('receptor', 'Receptor', 'Receptor'),
   column('fieldCm', 'Field', 'Receptor', { unit: 'cm' }),
   column('orientation', 'Orientation', 'Receptor'),

@@ -36,8 +36,9 @@ export class Grid {
   }
 
   draw() {
+    const had = this.place.contains(document.activeElement);
     drawGrid(this);
-    if (this.wantsFocus) this.focus();
+    if (this.wantsFocus || (had && !this.place.contains(document.activeElement))) this.focus(); // its row went
   }
 
   focus() {

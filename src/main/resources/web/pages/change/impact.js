@@ -1,15 +1,15 @@
 // What a change does to the chart, row by row, as the service worked it out: nothing is computed here.
 import { html, nothing } from '/pages/lit-html.js';
-import { keyLine, columnOf, shown, unitOf } from '/pages/change/fields.js';
+import { keyLine, columnOf, shown, textsOf, unitOf } from '/pages/change/fields.js';
 
 const signed = (number, unit) => (number === null ? 'not known' : `${number > 0 ? '+' : ''}${number} ${unit}`);
 
 /** `before` is the impact that was on the screen when it moved, or null. */
-export function impactOf(impact, before, site) {
+export function impactOf(impact, before, site, { edits, state }) {
   if (!impact) return html`<p role="status">Working out the impact … <progress aria-label="Working out the impact"></progress></p>`;
   const { limits, rows, adjustments } = impact;
   return html`
-    ${physicistWords(impact, site)}
+    ${physicistWords(impact, site, ['drafting', 'submitted', 'returned'].includes(state))}
     ${rows.length === 0 && adjustments.length === 0 ? html`<p>Nothing differs from version ${impact.onVersion}.</p>` : nothing}
     ${rows.length === 0 ? nothing : html`
     <div class="scroll" tabindex="0" role="region" aria-label="Impact on rows"><table class="impact">
@@ -23,7 +23,8 @@ export function impactOf(impact, before, site) {
           <th scope="col">Against the limits</th><th scope="col">What else differs, and remarks</th>
         </tr>
       </thead>
-      <tbody>${rows.map((row) => line(row, before?.rows.find((one) => one.row === row.row), before, site))}</tbody>
+      <tbody>${rows.map((row) => line(row, before?.rows.find((one) => one.row === row.row), before, site, edits.find((edit) =>
+        edit.key === row.row)))}</tbody>
     </table></div>`}
     ${adjustments.length === 0 ? nothing : adjustmentsOf(adjustments)}
     <p class="small">Limits of the site: receptor exposure by more than ${limits.maxExposureShiftDb} dB either way, or entrance air kerma up
@@ -31,13 +32,15 @@ export function impactOf(impact, before, site) {
       What is signed is named by this digest: <span class="code">${impact.digest}</span></p>`;
 }
 
-function physicistWords(impact, site) {
+function physicistWords(impact, site, open) {
   const over = [...impact.rows.filter((row) => row.needsPhysicist).map((row) => keyLine(row.row, site)),
     ...impact.adjustments.filter((one) => one.needsPhysicist).map((one) => `adjustment ${one.name}`)];
   return impact.needsPhysicist
-    ? html`<p class="tell caution"><strong>Needs the physicist.</strong> Over a limit, or not known, in ${over.length === 0
-      ? 'the chart as a whole' : `${over.length} ${over.length === 1 ? 'place' : 'places'}: ${over.slice(0, 6).join('; ')}`}${over.length > 6 ? ' …' : ''}.</p>`
-    : html`<p class="tell good"><strong>Within the limits.</strong> No physicist has to concur.</p>`;
+    ? html`<p class="tell caution"><strong>${open ? 'Needs the physicist.' : 'Large.'}</strong>Over a limit, or not known, in
+      ${over.length === 0
+      ? 'the chart as a whole' : `${over.length} ${over.length === 1 ? 'place' : 'places'}: ${over.slice(0,
+        6).join('; ')}`}${over.length > 6 ? ' …' : ''}.</p>`
+    : html`<p class="tell good"><strong>Within the limits.</strong>${open ? 'No physicist has to concur.' : ''}</p>`;
 }
 
 const control = (setting) => (setting === null ? 'none'
@@ -47,10 +50,11 @@ const control = (setting) => (setting === null ? 'none'
 function change(before, after) {
   if (before === null) return html`${after}`;
   if (after === null) return html`<s>${before}</s>`;
-  return before === after ? html`${after}` : html`<span class="unseen">from</span> ${before} <span aria-hidden="true">→</span><span class="unseen">to</span> <b>${after}</b>`;
+  return before === after ? html`${after}` : html`<span class="unseen">from</span> ${before} <span
+    aria-hidden="true">→</span><span class="unseen">to</span> <b>${after}</b>`;
 }
 
-function line(row, seen, before, site) {
+function line(row, seen, before, site, edit) {
   const others = row.fields.filter(({ field }) => !['kV', 'mAs'].includes(field));
   return html`<tr>
     <th scope="row">${keyLine(row.row, site)}<br><span class="mark">${row.kind}</span></th>
@@ -62,9 +66,15 @@ function line(row, seen, before, site) {
     <td>${row.needsPhysicist ? html`<span class="mark caution">needs the physicist</span>` : html`<span class="mark good">within</span>`}
       ${before && !seen ? html`<br><span class="mark blocking">new since you looked</span>` : nothing}</td>
     <td>${row.kind !== 'amended' ? nothing : html`<ul class="plain">${others.map((one) => difference(one, site))}</ul>`}
+      ${row.kind === 'added' && edit ? whole(edit.row, site) : nothing}
       ${row.remarks.map((remark) => html`<p class="small">${remark}</p>`)}</td>
   </tr>`;
 }
+
+/** Every field of a row that is new: whoever signs reads all of it. */
+const whole = (row, site) => html`<details><summary>The whole row</summary><ul class="plain">
+  ${Object.entries(textsOf(row)).filter(([, text]) => text !== '').map(([field, text]) => html`<li>${columnOf(field).label}:
+    <b>${value(field, text, site)}</b></li>`)}</ul></details>`;
 
 const figure = (row, name, unit, seen) => html`${signed(row[name], unit)}${seen && seen[name] !== row[name]
   ? html`<br><span class="mark blocking">was ${signed(seen[name], unit)}</span>` : nothing}`;

@@ -39,7 +39,8 @@ export const finder = ({ words, found, more, groups }, on) => html`
       <input type="search" id="find" size="36" .value=${words} autocomplete="off" @input=${(event) => on.find(event.target.value)}></label>
     <button type="button" @click=${on.keepFound} ?disabled=${found === 0}>Keep these in the table</button>
     <span role="status" class="small">${words.trim() === '' ? 'Edited rows are always shown.'
-      : `${found} ${found === 1 ? 'row' : 'rows'} of the chart found${more ? `, ${more} more than are shown: write more words` : ''}.`}</span>
+      : `${found} ${found === 1 ? 'row' : 'rows'} of the chart found${more ? `, ${more} more than are shown: write more words`
+        : ''}.`}</span>
     <details class="columns"><summary>Columns</summary>
       <fieldset><legend>Groups of columns</legend>
         ${GROUPS.map((group) => html`<label class="tick"><input type="checkbox" .checked=${groups.has(group)}
@@ -55,7 +56,8 @@ export function tools(line, draft, site, on) {
     : out ? 'This row is withdrawn: undo that to edit it.'
       : untouched ? 'Nothing to undo in this row.' : '';
   return html`<div class="row tools" role="group" aria-label="The row in the focus">
-    <span>${line ? html`<strong>${words.part} ${words.projection}</strong> <span class="small">${words.group}, ${words.support}, ${words.band}</span>` : nothing}</span>
+    <span>${line ? html`<strong>${words.part} ${words.projection}</strong> <span class="small">${words.group}, ${words.support},
+      ${words.band}</span>` : nothing}</span>
     <button type="button" id="undo-row" ?disabled=${untouched} @click=${() => on.undo(line)}>Undo edits</button>
     <button type="button" ?disabled=${!line || out} @click=${() => on.withdraw(line)}>Withdraw row</button>
     <button type="button" ?disabled=${!line || out} @click=${() => on.split(line)}>Split band …</button>
@@ -73,7 +75,8 @@ const split = ({ line, refused }, site, on) => html`<form @submit=${on.doSplit}>
   <p>${keyLine(line.key, site)}</p>
   <div role="alert">${refused ? html`<p class="tell blocking"><strong>Not split.</strong>${refused}</p>` : nothing}</div>
   <label class="field">At, ${site.lengthUnit}<input name="at" inputmode="decimal" required autocomplete="off"></label>
-  <p class="small">Both rows keep the technique of this one; each has the middle of its band as reference thickness. Adjust them afterwards.</p>
+  <p class="small">Both rows keep the technique of this one; each has the middle of its band as reference
+    thickness. Adjust them afterwards.</p>
   <div class="row"><button class="first">Split</button><button type="button" @click=${on.close}>Cancel</button></div></form>`;
 
 const CHOSEN = ['bodyPart', 'projection', 'patientGroup', 'support'];
@@ -84,11 +87,14 @@ function add({ texts, like, refused }, site, room, on) {
   ${like ? html`<p>As ${keyLine(like, site)}, for another band or examination.</p>` : nothing}
   <div role="alert">${refused ? html`<p class="tell blocking"><strong>Not added.</strong>${refused}</p>` : nothing}</div>
   ${CHOSEN.map((name) => html`<label class="field">${COLUMNS.find((one) => one.name === name).label}
-    <select name=${name}>${choicesOf(name, site, room).map((one) => html`<option value=${one} ?selected=${texts[name] === one}>${labelOf(name, one, site)}</option>`)}
+    <select name=${name}>${choicesOf(name, site, room).map((one) =>
+      html`<option value=${one} ?selected=${texts[name] === one}>${labelOf(name, one, site)}</option>`)}
     </select></label>`)}
   <div class="row">
-    <label class="field">Band from, ${site.lengthUnit}<input name="bandFromCm" inputmode="decimal" required autocomplete="off" size="8"></label>
-    <label class="field">to under, ${site.lengthUnit}<input name="bandToCm" inputmode="decimal" required autocomplete="off" size="8"></label>
+    <label class="field">Band from,
+      ${site.lengthUnit}<input name="bandFromCm" inputmode="decimal" required autocomplete="off" size="8"></label>
+    <label class="field">to under,
+      ${site.lengthUnit}<input name="bandToCm" inputmode="decimal" required autocomplete="off" size="8"></label>
   </div>
   <div class="row"><button class="first">Add</button><button type="button" @click=${on.close}>Cancel</button></div></form>`;
 }

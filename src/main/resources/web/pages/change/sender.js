@@ -225,6 +225,7 @@ function compareAdjustments(draft) {
 
 /** Whether what is typed says what the service has. */
 function same(now, typed) {
-  const words = (list) => JSON.stringify(list.map((one) => ['name', 'label', 'addKV', 'timesMAs', 'notes'].map((name) => String(one[name] ?? ''))));
+  const words = (list) => JSON.stringify(list.map((one) => ['name', 'label', 'addKV', 'timesMAs', 'notes'].map((name) =>
+    String(one[name] ?? ''))));
   return words(now) === words(typed);
 }

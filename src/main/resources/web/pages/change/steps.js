@@ -29,7 +29,8 @@ function authorSteps({ change, findings, unsent, busy }, on) {
       : change.conflicts.length > 0 ? 'Others changed the same rows: take the newest version up first.'
         : findings?.blocking ? 'Blocking findings have to be mended first.' : '';
   return html`<div class="row">
-    ${isOpen(change) ? html`<button type="button" class="first" ?disabled=${busy || why !== ''} @click=${() => on.step('submit', {})}>Hand in for signature</button>
+    ${isOpen(change) ? html`<button type="button" class="first" ?disabled=${busy || why !== ''} @click=${() => on.step('submit',
+      {})}>Hand in for signature</button>
       <span>${why}</span>` : html`<p>Handed in ${moment(change.submittedAt)}. Another person than its author signs it.</p>`}
     <button type="button" ?disabled=${busy} @click=${on.askWithdraw}>Withdraw the change …</button></div>`;
 }
@@ -38,8 +39,10 @@ function reviews({ change, impact, findings, busy }, me, on) {
   const parts = [];
   const own = isAuthor(change, me);
   if (change.concurrence) {
-    parts.push(html`<p class="tell ${holds(change, impact) ? 'good' : 'caution'}"><strong>${change.concurrence.by.printedName}</strong> concurred
-      ${moment(change.concurrence.at)}${holds(change, impact) ? ' with this impact.' : ', with another impact than this one: it does not count any more.'}</p>`);
+    parts.push(html`<p class="tell ${holds(change, impact) ? 'good' : 'caution'}"><strong>${change.concurrence.by.printedName}</strong>
+      concurred
+      ${moment(change.concurrence.at)}${holds(change, impact) ? ' with this impact.'
+        : ', with another impact than this one: it does not count any more.'}</p>`);
   }
   if (me.role === 'physicist') parts.push(concurrence({ change, impact, busy, own }, on));
   if (me.role === 'lead') parts.push(signature({ change, impact, findings, busy, own }, me, on));
@@ -53,7 +56,8 @@ function concurrence({ change, impact, busy, own }, on) {
     : !impact ? 'The impact is still worked out.'
       : holds(change, impact) ? 'Somebody concurred with this impact.'
         : !impact.needsPhysicist ? 'The impact is within the limits: nobody has to concur.' : '';
-  return html`<form class="panel" @submit=${on.submitted('concur', (form) => ({ password: form.elements.password.value, impactDigest: impact.digest }))}>
+  return html`<form class="panel" @submit=${on.submitted('concur', (form) => ({ password: form.elements.password.value,
+    impactDigest: impact.digest }))}>
     <h3>Concur with the impact shown above</h3>
     <div class="row">${password(why !== '')}
       <button class="first" ?disabled=${busy || why !== ''}>Concur</button> <span>${why}</span></div></form>`;
@@ -70,12 +74,15 @@ function signature({ change, impact, findings, busy, own }, me, on) {
   return html`<form class="panel" @submit=${on.submitted('sign', statement(impact), kept)}>
     <h3>Sign the change with the impact shown above</h3>
     ${off ? html`<p class="tell caution"><strong>Not to be signed now.</strong>${why}</p>` : nothing}
-    ${change.conflicts.length > 0 ? html`<p class="tell caution"><strong>Others changed the same rows.</strong>Signing gives it back to its author.</p>` : nothing}
-    ${change.kind === 'fast-track' && needs ? html`<p class="tell caution"><strong>Fast track.</strong>Signed without the physicist, who looks
+    ${change.conflicts.length > 0
+      ? html`<p class="tell caution"><strong>Others changed the same rows.</strong>Signing gives it back to its author.</p>` : nothing}
+    ${change.kind === 'fast-track' && needs ? html`<p class="tell caution"><strong>Fast track.</strong>Signed without the physicist,
+      who looks
       at it within 72 hours. With a later start it needs the physicist first.</p>` : nothing}
     <label class="field">What your signature states<input name="meaning" list="meanings" maxlength="200" required size="60" ?disabled=${off}
       .value=${keptText.read(kept)} @input=${(event) => keptText.keep(kept, event.target.value)}></label>
-    <datalist id="meanings"><option value="Approved for use in this room"></option><option value="Reviewed and approved for use in this room"></option>
+    <datalist id="meanings"><option value="Approved for use in this room"></option>
+      <option value="Reviewed and approved for use in this room"></option>
       <option value="Signed at once for patient safety"></option></datalist>
     <div class="row">
       <label class="field">In force from (empty: at once)<input name="from" type="datetime-local" ?disabled=${off}></label>
@@ -108,12 +115,18 @@ function answers(change, me, busy, on) {
 
 function afterwards({ change, busy }, me, on) {
   const review = change.secondReview;
-  const parts = [html`<p class="tell good"><strong>Signed.</strong>It is version ${change.signedVersion} of the chart of room ${change.room}.
-    <a href="/charts/${change.room}">See the chart</a> · <a href="/sheets?room=${change.room}">Print the wall sheet</a></p>`];
+  const parts = [html`<p class="tell good"><strong>Signed.</strong>It is version ${change.signedVersion} of the chart of room
+    ${change.room}.
+    <a href="/charts/${change.room}">See the chart</a> · <a href="/sheets">Print the wall sheet</a></p>`];
+  if (change.concurrence) {
+    parts.push(html`<p>${change.concurrence.by.printedName} concurred with this impact, ${moment(change.concurrence.at)}.</p>`);
+  }
   if (review?.done) {
-    parts.push(html`<p class="tell good"><strong>Second review.</strong>${review.done.by.printedName}, ${moment(review.done.at)}: “${review.done.reason}”</p>`);
+    parts.push(html`<p class="tell good"><strong>Second review.</strong>${review.done.by.printedName},
+      ${moment(review.done.at)}: “${review.done.reason}”</p>`);
   } else if (review) {
-    parts.push(html`<p class="tell caution"><strong>Second review due ${moment(review.due)}.</strong>A physicist looks at what was signed on the fast track.</p>`);
+    parts.push(html`<p class="tell caution"><strong>Second review due
+      ${moment(review.due)}.</strong>A physicist looks at what was signed on the fast track.</p>`);
     if (me.role === 'physicist') parts.push(secondReview(change, me, busy, on));
   }
   return parts;
@@ -127,14 +140,17 @@ function secondReview(change, me, busy, on) {
     password: elements.password.value, findings: elements.findings.value,
   }), kept)}>
     <h3>Record the second review</h3>
-    <label class="field">What you found: 10 characters or more<textarea name="findings" required minlength="10" maxlength="2000" ?disabled=${why !== ''}
+    <label class="field">What you found: 10 characters or more<textarea name="findings" required minlength="10" maxlength="2000"
+      ?disabled=${why !== ''}
       .value=${keptText.read(kept)} @input=${(event) => keptText.keep(kept, event.target.value)}></textarea></label>
-    <div class="row">${password(why !== '')}<button class="first" ?disabled=${busy || why !== ''}>Record</button> <span>${why}</span></div></form>`;
+    <div class="row">${password(why !== '')}<button class="first" ?disabled=${busy || why !== ''}>Record</button>
+      <span>${why}</span></div></form>`;
 }
 
 /** The state of a change in words. */
 export const stateWords = (change) => ({
-  drafting: 'being drafted', submitted: 'waits for signature', returned: 'returned to its author', signed: `signed: version ${change.signedVersion}`,
+  drafting: 'being drafted', submitted: 'waits for signature', returned: 'returned to its author', signed: `signed: version
+    ${change.signedVersion}`,
   declined: 'declined', withdrawn: 'withdrawn',
 })[change.state] ?? spoken(change.state);
 

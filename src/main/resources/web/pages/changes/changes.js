@@ -10,7 +10,7 @@ const place = document.getElementById('changes');
 const CLOSED = ['signed', 'declined', 'withdrawn'];
 const STATES = ['drafting', 'submitted', 'returned', ...CLOSED];
 const PAGE = 200;
-const asked = new URLSearchParams(location.search);
+const asked = new URLSearchParams(location.hash.slice(1));
 
 const state = {
   changes: null, next: null, reviews: [], rooms: [], needs: new Map(), failed: null,
@@ -75,7 +75,8 @@ function forMe(change) {
 }
 
 function forOthers(change) {
-  if (change.state === 'submitted') return state.needs.get(change.id) === 'needed' ? 'waits for a medical physicist' : 'waits for a lead radiographer';
+  if (change.state === 'submitted') return state.needs.get(change.id) === 'needed' ? 'waits for a medical physicist'
+    : 'waits for a lead radiographer';
   return '';
 }
 
@@ -114,7 +115,8 @@ function queue(title, changes, why, none) {
   return html`<section aria-label=${title}><h2>${title} <span class="small">${shown.length}</span></h2>
     ${shown.length === 0 ? html`<p>${changes.length === 0 ? none : 'None of them is shown: see “Show only”.'}</p>` : html`
     <div class="scroll"><table class="queue">
-      <thead><tr><th scope="col">Change</th><th scope="col">Room</th><th scope="col">State</th><th scope="col">Author</th><th scope="col">Dates</th></tr></thead>
+      <thead><tr><th scope="col">Change</th><th scope="col">Room</th><th scope="col">State</th>
+        <th scope="col">Author</th><th scope="col">Dates</th></tr></thead>
       <tbody>${shown.map((change) => line(change, why(change)))}</tbody>
     </table></div>`}</section>`;
 }
@@ -122,9 +124,11 @@ function queue(title, changes, why, none) {
 const line = (change, why) => html`<tr>
   <th scope="row"><a href="/changes/${change.id}">${change.title}</a><div class="reason">${change.reason}</div></th>
   <td>${state.rooms.find(({ room }) => room === change.room)?.name ?? change.room}</td>
-  <td><span class="mark">${stateWords(change)}</span>${change.kind === 'ordinary' ? nothing : html` <span class="mark caution">${KIND_WORDS[change.kind]}</span>`}
+  <td><span class="mark">${stateWords(change)}</span>${change.kind === 'ordinary' ? nothing : html`
+    <span class="mark caution">${KIND_WORDS[change.kind]}</span>`}
     ${why ? html`<div>${why}</div>` : nothing}
-    ${change.concurrence && change.state === 'submitted' ? html`<div class="small">${change.concurrence.by.printedName} concurred</div>` : nothing}</td>
+    ${change.concurrence && change.state === 'submitted' ? html`<div class="small">${change.concurrence.by.printedName} concurred</div>`
+      : nothing}</td>
   <td>${change.author.printedName}</td>
   <td>${dates(change)}</td></tr>`;
 

@@ -61,7 +61,8 @@ const keptAs = (name) => `${person()?.personId}|new|${name}`;
 const kept = (name) => ({ value: keptText.read(keptAs(name)), keep: (event) => keptText.keep(keptAs(name), event.target.value) });
 
 export function openings() {
-  if (!PROPOSERS.includes(person()?.role)) return html`<p class="small">Changes are proposed by radiographers, lead radiographers and physicists.</p>`;
+  if (!PROPOSERS.includes(person()?.role)) return html`<p class="small">Changes are proposed by radiographers,
+    lead radiographers and physicists.</p>`;
   return html`<section class="panel opening" aria-label="Propose a change">
     <div id="opening-trouble" role="alert" tabindex="-1">${state.failed ? trouble(state.failed) : nothing}</div>
     <details ?open=${keptText.read(keptAs('title')) !== ''}><summary>New change</summary>${newChange()}</details>
@@ -76,7 +77,8 @@ const roomField = () => html`<label class="field">Room
 const newestWords = () => {
   const versions = state.versions.get(state.room);
   if (!versions) return nothing;
-  return versions.length === 0 ? 'The room has no chart yet: this makes its first.' : `It starts from version ${versions[0].version}, “${versions[0].title}”.`;
+  return versions.length === 0 ? 'The room has no chart yet: this makes its first.' : `It starts from version ${versions[0].version},
+    “${versions[0].title}”.`;
 };
 
 function newChange() {
@@ -85,12 +87,15 @@ function newChange() {
     title: elements.title.value, reason: elements.reason.value, baseVersion: versions[0]?.version ?? 0, kind: elements.kind.value,
   }), ['title', 'reason'])}>
     <div class="row">${roomField()} <span class="small">${newestWords()}</span></div>
-    <label class="field">Title<input name="title" required maxlength="120" autocomplete="off" .value=${title.value} @input=${title.keep}></label>
+    <label class="field">Title<input name="title" required maxlength="120" autocomplete="off" .value=${title.value}
+      @input=${title.keep}></label>
     <label class="field">Reason: why the chart should change, 10 characters or more
       <textarea name="reason" required minlength="10" maxlength="2000" .value=${reason.value} @input=${reason.keep}></textarea></label>
     <fieldset><legend>How</legend>
-      <label class="tick"><input type="radio" name="kind" value="ordinary" checked>Ordinary: looked at, concurred with where it is large, then signed</label><br>
-      <label class="tick"><input type="radio" name="kind" value="fast-track">Fast track: for safety, where patients cannot wait; signed at once,
+      <label class="tick"><input type="radio" name="kind" value="ordinary" checked>Ordinary: looked at,
+        concurred with where it is large, then signed</label><br>
+      <label class="tick"><input type="radio" name="kind" value="fast-track">Fast track: for safety,
+        where patients cannot wait; signed at once,
         and a physicist looks at it within 72 hours</label></fieldset>
     <div><button class="first" ?disabled=${state.busy}>Open the change</button></div></form>`;
 }
@@ -98,11 +103,15 @@ function newChange() {
 function revert() {
   const reason = kept('revert-reason');
   const versions = (state.versions.get(state.room) ?? []).slice(1);
-  return html`<form @submit=${opening('reverts', (elements) => ({ version: Number(elements.version.value), reason: elements.reason.value }), ['revert-reason'])}>
+  return html`<form @submit=${opening('reverts', (elements) => ({ version: Number(elements.version.value),
+    reason: elements.reason.value }), ['revert-reason'])}>
     <div class="row">${roomField()}
       <label class="field">Version to bring back<select name="version" required>
-        ${versions.map(({ version, title, inForceFrom }) => html`<option value=${version}>${version}, in force from ${day(inForceFrom)}: ${title}</option>`)}</select></label></div>
+        ${versions.map(({ version, title, inForceFrom }) => html`<option value=${version}>${version}, in force from ${day(inForceFrom)}:
+          ${title}</option>`)}</select></label></div>
     ${versions.length === 0 ? html`<p class="small">The room has no earlier version.</p>` : nothing}
-    <label class="field">Reason, 10 characters or more<textarea name="reason" required minlength="10" maxlength="2000" .value=${reason.value} @input=${reason.keep}></textarea></label>
+    <label class="field">Reason,
+      10 characters or more<textarea name="reason" required minlength="10" maxlength="2000" .value=${reason.value}
+      @input=${reason.keep}></textarea></label>
     <div><button class="first" ?disabled=${state.busy || versions.length === 0}>Prepare the change</button></div></form>`;
 }
