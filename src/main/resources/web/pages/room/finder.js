@@ -56,7 +56,7 @@ function inOrder(a, b) {
 /** Those that the letters fit, the best first; of equal ones adults come first. All of them where nothing was typed. */
 export function search(list, typed) {
   const asked = wordsOf(typed);
-  if (asked.length === 0) return list;
+  if (asked.length === 0) return typed.trim() === '' ? list : [];
   return list
     .map((each) => ({ each, distance: distance(each, asked) }))
     .filter(({ distance: far }) => far !== null)
