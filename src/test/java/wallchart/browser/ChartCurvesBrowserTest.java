@@ -46,9 +46,9 @@ class ChartCurvesBrowserTest {
             assertThat(page.locator("#reading")).containsText("22 cm, band 21 to 23");
             visit.assertAccessible();
             whole(page, "chart-curves-" + screen.name().toLowerCase(Locale.ROOT));
-            page.getByText("Dim").click();
+            page.locator(".masthead button[aria-pressed]").click();
             assertThat(page.locator("#plot-kv canvas")).hasCount(1);
-            page.getByText("The same numbers in a table").click();
+            page.locator("#numbers summary").click();
             visit.assertAccessible();
             whole(page, "chart-curves-dim-" + screen.name().toLowerCase(Locale.ROOT));
             visit.assertClean();
@@ -67,7 +67,7 @@ class ChartCurvesBrowserTest {
     void table_and_plots_have_the_numbers_of_the_interface() {
         try (var visit = SITE.visit(Screen.WIDE).as("physicist")) {
             var page = visit.open(PELVIS);
-            page.getByText("The same numbers in a table").click();
+            page.locator("#numbers summary").click();
             page.locator("#steps").selectOption("10");
             var points = new ArrayList<Map<String, Object>>();
             ((Map<String, List<Map<String, Object>>>) asked(page, "/courses" + ASKED))
@@ -201,7 +201,7 @@ class ChartCurvesBrowserTest {
             assertThat(page.locator("#signatures caption")).containsText("read backwards");
             page.getByLabel("Changed (").check();
             assertThat(chest.locator("del")).hasText("2");
-            page.getByText("Dim").click();
+            page.locator(".masthead button[aria-pressed]").click();
             visit.assertAccessible();
             page.goBack();
             assertThat(chest.locator("del")).hasText("2.5");
@@ -285,7 +285,8 @@ class ChartCurvesBrowserTest {
             var page = visit.open("/charts/r1#from=1&to=2");
             assertThat(page.locator("#chart .tell.blocking")).containsText("cannot be reached");
             page.unroute("**/compare?*");
-            page.getByText("Try again").click();
+            page.locator("#chart button", new Page.LocatorOptions().setHasText("Try again"))
+                    .click();
             assertThat(page.locator("#differences")).isVisible();
         }
     }

@@ -25,7 +25,8 @@ export const stateMark = (head, inForce) => {
 
 /** A version as an option of a list. */
 export const versionOption = (head, inForce, shown) => html`
-  <option value=${head.version} ?selected=${head.version === shown}>${head.version}, ${stateOf(head, inForce).word}: ${head.title}</option>`;
+  <option value=${head.version} ?selected=${head.version === shown}
+    >${head.version}, ${stateOf(head, inForce).word}: ${head.title}</option>`;
 
 /** The pickers above everything; `versions` are none where another part of the page picks them. */
 export const pickers = ({ rooms, room, versions, inForce, shown, goToVersion }) => html`
