@@ -206,6 +206,7 @@ class ChartRowsBrowserTest {
             page.goBack();
             page.goBack();
             assertThat(page.locator(".head .mark")).hasText("superseded");
+            assertThat(page.locator("#version-picker")).hasValue("1");
             assertThat(row).isFocused();
             visit.assertClean();
         }

@@ -16,7 +16,7 @@ export const newLook = () => ({
 });
 
 /** What a row is searched by: what stands in the columns that are shown, and its key. */
-const wordsOf = (row, shown) => `${examinationWords(row.key)} ${row.key} ${shown.map((column) => column.text(row)).join(' ')}`.toLowerCase();
+const wordsOf = (row, shown) => [examinationWords(row.key), row.key, ...shown.map((column) => column.text(row))].join(' ').toLowerCase();
 
 const holds = (words, asked) => asked.every((word) => words.includes(word));
 
@@ -44,7 +44,7 @@ export function sorted(rows, look) {
   return look.down ? inOrder.reverse() : inOrder;
 }
 
-const option = (value, label, now) => html`<option value=${value} ?selected=${value === now}>${label}</option>`;
+const option = (value, label, now) => html`<option value=${value} .selected=${value === now}>${label}</option>`;
 
 const choice = (label, now, options, chosen) => html`
   <label class="field">${label}<select @change=${(event) => chosen(event.target.value)}>
