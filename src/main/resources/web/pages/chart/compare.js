@@ -25,7 +25,7 @@ const adjustmentsOf = (all) =>
 export function comparePart({ versions, inForce, from, to, difference, kinds, turnKind, go }) {
   const choice = (label, id, now, chosen) => html`
     <label class="field">${label}<select id=${id} @change=${(event) => go(chosen(Number(event.target.value)))}>
-      ${versions.some((one) => one.version === now) ? nothing : html`<option value="" selected></option>`}
+      ${versions.some((one) => one.version === now) ? nothing : html`<option value="" .selected=${true}></option>`}
       ${versions.map((one) => versionOption(one, inForce, now))}</select></label>`;
   return html`
     <p><a href=${toVersion(to)}>All rows of version ${to}</a></p>

@@ -49,7 +49,7 @@ export function curvesPart({ now, content, head, inForce, again, changed, go }) 
 function picker(content, version, examination, go) {
   const all = [...new Set(content.rows.map((row) => examinationOf(row.key)))];
   const options = (region) => all.filter((one) => regionOf(one.split('/')[0]) === region).map((one) => html`
-    <option value=${one} ?selected=${one === examination}>${examinationWords(one)}, ${whereWords(one)}</option>`);
+    <option value=${one} .selected=${one === examination}>${examinationWords(one)}, ${whereWords(one)}</option>`);
   return html`<label class="field">Examination
     <select id="examination-picker" @change=${(event) => go(toExamination(version, event.target.value))}>
       ${regions().map(({ region, label }) => html`<optgroup label=${label}>${options(region)}</optgroup>`)}

@@ -42,8 +42,8 @@ export function figures(now, changed) {
     .filter((point) => now.every === 10 || hundredths(point.thicknessCm) % 50 === 0 || at(point));
   return html`
     <label class="field">Steps of thickness<select id="steps" @change=${(event) => changed({ every: Number(event.target.value) })}>
-      <option value="50" ?selected=${now.every === 50}>0.5 cm, band ends and reference</option>
-      <option value="10" ?selected=${now.every === 10}>0.1 cm</option></select></label>
+      <option value="50" .selected=${now.every === 50}>0.5 cm, band ends and reference</option>
+      <option value="10" .selected=${now.every === 10}>0.1 cm</option></select></label>
     <div class="scroll figures" tabindex="0" role="region" aria-label="The numbers of the plots"><table id="figures">
       <thead><tr><th scope="col" class="number">Thickness, ${unit()}</th><th scope="col">Band, ${unit()}</th>
         ${COLUMNS.map(([head]) => html`<th scope="col" class="number">${head}</th>`)}</tr></thead>

@@ -15,25 +15,23 @@ export const newLook = () => ({
   more: new Set((localStorage.getItem(SHOWN) ?? '').split(',').filter(Boolean)),
 });
 
-/** What a row is searched by: the words on the screen and the terms behind them. */
-const searched = new WeakMap();
+/** What a row is searched by: what stands in the columns that are shown, and its key. */
+const wordsOf = (row, shown) => [examinationWords(row.key), row.key, ...shown.map((column) => column.text(row))].join(' ').toLowerCase();
 
-function wordsOf(row) {
-  if (!searched.has(row)) {
-    const all = columns().map((column) => column.text(row));
-    searched.set(row, `${examinationWords(row.key)} ${row.key} ${all.join(' ')}`.toLowerCase());
-  }
-  return searched.get(row);
-}
+const holds = (words, asked) => asked.every((word) => words.includes(word));
+
+/** The columns that are always shown, and those chosen. */
+export const shownColumns = (look) => columns().filter((column) => column.main || look.more.has(column.name));
 
 /** The rows that the filters leave. */
 export function chosen(rows, look, findings) {
   const asked = look.text.toLowerCase().split(/\s+/).filter(Boolean);
+  const shown = shownColumns(look);
   return rows.filter((row) => (look.region === '' || regionOf(row.bodyPart) === look.region)
     && (look.group === '' || row.patientGroup === look.group)
     && (look.support === '' || row.support === look.support)
     && (!look.found || findings.byRow.has(row.key))
-    && asked.every((word) => wordsOf(row).includes(word)));
+    && holds(wordsOf(row, shown), asked));
 }
 
 /** The same in the order asked for; without one, that of the chart. */
@@ -46,7 +44,7 @@ export function sorted(rows, look) {
   return look.down ? inOrder.reverse() : inOrder;
 }
 
-const option = (value, label, now) => html`<option value=${value} ?selected=${value === now}>${label}</option>`;
+const option = (value, label, now) => html`<option value=${value} .selected=${value === now}>${label}</option>`;
 
 const choice = (label, now, options, chosen) => html`
   <label class="field">${label}<select @change=${(event) => chosen(event.target.value)}>

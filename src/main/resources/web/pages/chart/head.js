@@ -25,21 +25,22 @@ export const stateMark = (head, inForce) => {
 
 /** A version as an option of a list. */
 export const versionOption = (head, inForce, shown) => html`
-  <option value=${head.version} ?selected=${head.version === shown}>${head.version}, ${stateOf(head, inForce).word}: ${head.title}</option>`;
+  <option value=${head.version} .selected=${head.version === shown}
+    >${head.version}, ${stateOf(head, inForce).word}: ${head.title}</option>`;
 
 /** The pickers above everything; `versions` are none where another part of the page picks them. */
 export const pickers = ({ rooms, room, versions, inForce, shown, goToVersion }) => html`
   <div class="row pickers">
     <label class="field">Room
       <select id="room-picker">
-        ${rooms.map((one) => html`<option value=${one.room} ?selected=${one.room === room}>${one.name}</option>`)}
+        ${rooms.map((one) => html`<option value=${one.room} .selected=${one.room === room}>${one.name}</option>`)}
       </select>
     </label>
     <button type="button" @click=${openRoom}>Open this room</button>
     ${versions.length === 0 ? nothing : html`
       <label class="field">Version
         <select id="version-picker" @change=${(event) => goToVersion(Number(event.target.value))}>
-          ${shown === null ? html`<option value="" selected></option>` : nothing}
+          ${shown === null ? html`<option value="" .selected=${true}></option>` : nothing}
           ${versions.map((one) => versionOption(one, inForce, shown))}
         </select>
       </label>`}

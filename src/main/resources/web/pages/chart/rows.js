@@ -3,8 +3,7 @@ import { html, nothing } from '/pages/lit-html.js';
 import { repeat } from '/pages/directives/repeat.js';
 import { spoken } from '/pages/words.js';
 import { regions, regionOf, examinationWords, group } from '/pages/chart/terms.js';
-import { columns } from '/pages/chart/columns.js';
-import { EXAMINATION, chosen, columnChoice, filters, sorted } from '/pages/chart/filters.js';
+import { EXAMINATION, chosen, columnChoice, filters, shownColumns, sorted } from '/pages/chart/filters.js';
 import { toExamination, examinationOf } from '/pages/chart/address.js';
 import { rowMark } from '/pages/chart/findings.js';
 import { rowDetail } from '/pages/chart/row.js';
@@ -30,7 +29,7 @@ export function rowsPart({ content, version, look, findings, physics, changed })
 
 function table(shown, context) {
   const { version, look, set } = context;
-  const cells = columns().filter((column) => column.main || look.more.has(column.name));
+  const cells = shownColumns(look);
   const groups = look.byRegion
     ? regions().map(({ region, label }) => [label, shown.filter((row) => regionOf(row.bodyPart) === region)])
     : [['', shown]];
