@@ -30,8 +30,17 @@ final class Find {
 
     /** Goes on by the tabulator until something with these words, or this label, has the focus. */
     static void byTabulator(Page page, String words) {
+        by("Tab", page, words);
+    }
+
+    /** The same backwards. */
+    static void byTabulatorBack(Page page, String words) {
+        by("Shift+Tab", page, words);
+    }
+
+    private static void by(String key, Page page, String words) {
         for (int i = 0; i < MOST_TABS; i++) {
-            page.keyboard().press("Tab");
+            page.keyboard().press(key);
             var focused = page.evaluate("(document.activeElement.labels?.[0] ?? document.activeElement).innerText"
                     + " + '|' + (document.activeElement.ariaLabel ?? '')");
             if (String.valueOf(focused).strip().replaceAll("\\s+", " ").contains(words)) {

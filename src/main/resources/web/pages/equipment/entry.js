@@ -54,8 +54,10 @@ export async function putInForce(entry, room, address, body, draw, done) {
   try {
     entry.entered = (await api.put(address, body, { ifMatch: entry.etag, timeoutMs: 120_000 })).data;
     localStorage.removeItem(entry.key);
-    Object.assign(entry, { draft: entry.empty(), tried: null, said: {} });
+    Object.assign(entry, { tried: null, said: {} });
     await done();
+    draw(); // so that an empty draft is one of what is in force now
+    entry.draft = entry.empty();
   } catch (failed) {
     entry.failed = failed;
     if (failed.status === 412) await whoWasBefore(entry, room, done);
