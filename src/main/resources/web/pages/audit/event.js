@@ -82,6 +82,7 @@ const printed = (actor) => people().find((person) => person.name === actor)?.pri
 const past = (event) => fragment({ view: 'past', room: event.room, at: event.details.inForceFrom ?? event.at }, {});
 
 function object(event) {
+  if (event.object.startsWith('sheet/')) return html`<a href="/sheets/${event.object.slice('sheet/'.length)}">${event.object}</a>`;
   const number = objectNumber(event);
   const [kind] = event.object.split('/').slice(-2);
   const to = { change: `/changes/${number}`, version: `/charts/${event.room}`, equipment: `/equipment/${event.room}` }[kind];
