@@ -2,10 +2,12 @@
 import { html, nothing } from '/pages/lit-html.js';
 
 const NUMBER = /^\d+(\.\d+)?$/;
+const THOUSANDS = /,\d{3}$/;
 
-/** Plain digits; a comma before decimals is read as a point. Null where it is no number. */
+/** Plain digits; a comma before decimals is read as a point, but not where it may part thousands. Null where it is no number. */
 export function number(text) {
-  const plain = String(text ?? '').trim().replace(',', '.');
+  const written = String(text ?? '').trim();
+  const plain = THOUSANDS.test(written) ? '' : written.replace(',', '.');
   return NUMBER.test(plain) ? Number(plain) : null;
 }
 
