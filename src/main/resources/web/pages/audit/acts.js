@@ -29,6 +29,8 @@ export function objectNumber(event) {
 
 const of = (event) => (event.room ? ` of ${roomName(event.room)}` : '');
 const change = (event) => `change ${objectNumber(event)}${of(event)}`;
+const token = (event) => `room token ${objectNumber(event)}${of(event)} (${event.details.label ?? 'no label'})`;
+const sheet = (event) => `${event.object.replace('/', ' ')}${of(event)}, version ${event.details.version}`;
 const account = (event) => event.details.printedName ?? event.details.name ?? event.object;
 
 /** By action: the words of a filter, and the sentence about one event, without who did it. */
@@ -42,14 +44,17 @@ const ACTS = {
   'change-withdrawn': ['Withdrew a change', (event) => `withdrew ${change(event)}`],
   'change-concurred': ['Concurred with a change', (event) => `concurred with ${change(event)}`],
   'second-review-done': ['Reviewed a fast-track change', (event) => `looked at fast-track ${change(event)} afterwards`],
-  'equipment-installed': ['Entered equipment', (event) => `entered ${event.details.entered ?? 'equipment'}${of(event)}, revision ${objectNumber(event)}`],
+  'equipment-installed': ['Entered equipment',
+    (event) => `entered ${event.details.entered ?? 'equipment'}${of(event)}, revision ${objectNumber(event)}`],
   'account-added': ['Added an account', (event) => `added the account of ${brief(account(event))} (${event.details.role ?? 'no role'})`],
   'account-disabled': ['Disabled an account', (event) => `disabled the account ${account(event)}`],
   'account-enabled': ['Enabled an account', (event) => `enabled the account ${account(event)}`],
   'role-changed': ['Changed a role', (event) => `changed the role of ${account(event)} from ${event.details.from} to ${event.details.to}`],
   'password-set': ['Set a password', (event) => `set ${event.details.own ? 'their own password' : `the password of ${account(event)}`}`],
-  'room-token-issued': ['Issued a room token', (event) => `issued room token ${objectNumber(event)}${of(event)} (${event.details.label ?? 'no label'})`],
-  'room-token-revoked': ['Revoked a room token', (event) => `revoked room token ${objectNumber(event)}${of(event)} (${event.details.label ?? 'no label'})`],
+  'room-token-issued': ['Issued a room token', (event) => `issued ${token(event)}`],
+  'room-token-revoked': ['Revoked a room token', (event) => `revoked ${token(event)}`],
+  'sheet-printed': ['Printed a wall sheet', (event) => `printed wall ${sheet(event)}`],
+  'sheet-taken-down': ['Took a wall sheet down', (event) => `took down wall ${sheet(event)}`],
   'audit-reviewed': ['Recorded a review', () => 'recorded a review of the ledger'],
   'ledger-resumed': ['Went on after a doubt', () => 'went on with the ledger after a doubt'],
 };

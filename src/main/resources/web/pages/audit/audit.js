@@ -29,7 +29,8 @@ const page = () => html`
   <div role="alert">${failed ? trouble(failed) : nothing}</div>
   ${view() === 'past' ? past.pastPanel(draw) : view() === 'reviews' ? review.reviewPanel(draw) : line()}`;
 
-const line = () => html`<div class="side-by-side ${shown().event ? 'with-event' : ''}">${timeline.timeline(draw)}${event.eventPanel()}</div>`;
+const line = () => html`<div class="side-by-side ${shown().event ? 'with-event'
+  : ''}">${timeline.timeline(draw)}${event.eventPanel()}</div>`;
 
 async function show() {
   draw();
@@ -49,7 +50,8 @@ async function welcome(person) {
   auditor = person;
   if (!person || known) return;
   if (!AUDITORS.includes(person.role)) {
-    render(html`<p class="tell"><strong>Not for every role.</strong>The ledger is read by lead radiographers and medical physicists; you are signed in as ${person.role}.
+    render(html`<p class="tell"><strong>Not for every role.</strong>The ledger is read by lead radiographers and medical physicists;
+      you are signed in as ${person.role}.
       Ask one of them what you want to know.</p>`, place);
     return;
   }

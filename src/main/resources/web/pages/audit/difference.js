@@ -36,7 +36,7 @@ async function equipment(room, number) {
 function fields(before, after) {
   const [was, is] = [leaves(before), leaves(after)];
   const names = [...new Set([...was.keys(), ...is.keys()])].sort();
-  const rows = names.filter((name) => was.get(name) !== is.get(name)).map((name) => [name, was.get(name), is.get(name)]);
+  const rows = names.filter((name) => was.get(name) !== is.get(name)).map((name) => [name.trim(), was.get(name), is.get(name)]);
   return { rows };
 }
 
@@ -69,7 +69,8 @@ const changed = (rows) => (rows.length === 0 ? html`<p>No field differs.</p>` : 
   <div class="scroll" tabindex="0" role="group" aria-label="Fields that differ"><table>
     <caption>Fields that differ</caption>
     <thead><tr><th scope="col">Field</th><th scope="col">Before</th><th scope="col">After</th></tr></thead>
-    <tbody>${rows.map(([name, before, after]) => html`<tr><th scope="row">${name}</th><td>${before ?? '–'}</td><td>${after ?? '–'}</td></tr>`)}</tbody>
+    <tbody>${rows.map(([name, before, after]) => html`<tr><th scope="row">${name}</th><td>${before ?? '–'}</td>
+      <td>${after ?? '–'}</td></tr>`)}</tbody>
   </table></div>`);
 
 const compared = (found) => html`
@@ -98,7 +99,8 @@ const rowList = (heading, rows) => (rows.length === 0 ? nothing : html`
 
 const effects = (found) => html`
   <h4>What it did to the charts of its day</h4>
-  <p>Rows to look at: ${found.affectedRows}.${found.largestOutputRatio === null ? nothing : html` The output went to ${found.largestOutputRatio} times what it was,
+  <p>Rows to look at: ${found.affectedRows}.${found.largestOutputRatio === null ? nothing
+    : html` The output went to ${found.largestOutputRatio} times what it was,
     where it moved most.`}</p>
   ${found.calibration.map((said) => html`<p class="small">${said}</p>`)}
   ${found.charts.map((chart) => movedTable(chart, 10))}`;

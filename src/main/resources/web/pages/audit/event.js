@@ -53,14 +53,17 @@ const inFull = (whole) => html`
   ${proofOf(whole)}`;
 
 const fits = ({ hashFits }) => (hashFits
-  ? html`<p><span class="mark good">Its hash fits</span> <span class="small">What stands here is what was hashed when it was entered. Whether it is
+  ? html`<p><span class="mark good">Its hash fits</span> <span class="small">What stands here is what was hashed when it was entered.
+    Whether it is
       still in its place, “Verify now” says.</span></p>`
-  : html`<p class="tell blocking"><strong>Its hash does not fit.</strong>What stands here is not what was entered: somebody changed it afterwards.
+  : html`<p class="tell blocking"><strong>Its hash does not fit.</strong>
+    What stands here is not what was entered: somebody changed it afterwards.
       See “What to do” above.</p>`);
 
 const neighbours = ({ before, next }) => html`
   <p class="row">
-    ${before ? html`<a class="button" href=${fragment({ event: before })}>Event ${before}, before it</a>` : html`<span>It is the first.</span>`}
+    ${before ? html`<a class="button" href=${fragment({ event: before })}>Event ${before}, before it</a>`
+      : html`<span>It is the first.</span>`}
     ${next ? html`<a class="button" href=${fragment({ event: next })}>Event ${next}, after it</a>` : html`<span>It is the newest.</span>`}
   </p>`;
 
@@ -79,6 +82,7 @@ const printed = (actor) => people().find((person) => person.name === actor)?.pri
 const past = (event) => fragment({ view: 'past', room: event.room, at: event.details.inForceFrom ?? event.at }, {});
 
 function object(event) {
+  if (event.object.startsWith('sheet/')) return html`<a href="/sheets/${event.object.slice('sheet/'.length)}">${event.object}</a>`;
   const number = objectNumber(event);
   const [kind] = event.object.split('/').slice(-2);
   const to = { change: `/changes/${number}`, version: `/charts/${event.room}`, equipment: `/equipment/${event.room}` }[kind];
@@ -90,7 +94,8 @@ const saidBeside = (details) => html`
   <details>
     <summary>All details of the event</summary>
     <dl class="facts wide">${Object.entries(details).map(([name, text]) => html`
-      <dt>${name}</dt><dd>${typeof text === 'object' ? html`<pre class="code">${JSON.stringify(text, null, 2)}</pre>` : html`<span class="code">${text}</span>`}</dd>`)}
+      <dt>${name}</dt><dd>${typeof text === 'object' ? html`<pre class="code">${JSON.stringify(text, null, 2)}</pre>`
+        : html`<span class="code">${text}</span>`}</dd>`)}
     </dl>
   </details>`;
 
@@ -99,7 +104,8 @@ const proofOf = ({ event, text, before }) => html`
     <summary>Hash and text</summary>
     <dl class="facts">
       <dt>Hash</dt><dd><code>${event.hash}</code></dd>
-      <dt>Hash of the event before</dt><dd>${before ? html`<a href=${fragment({ event: before })}><code>${event.prev}</code></a>` : html`<code>${event.prev}</code>`}</dd>
+      <dt>Hash of the event before</dt><dd>${before ? html`<a href=${fragment({ event: before })}><code>${event.prev}</code></a>`
+        : html`<code>${event.prev}</code>`}</dd>
     </dl>
     <p class="small">The hash is the SHA-256 of this text, the canonical JSON (RFC 8785) of all other members:</p>
     ${text === null ? html`<p class="tell blocking"><strong>There is none.</strong>Its details are no JSON.</p>`

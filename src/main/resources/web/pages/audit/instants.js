@@ -23,7 +23,8 @@ export const instant = (at) => html`<time datetime=${at}>${SHORT_DAY.format(new 
   ${isUtc(at) ? 'UTC' : html`<span class="small">= ${utc(at)}</span>`}</time>`;
 
 /** The time of the day alone, with UTC beside. */
-export const timeOfDay = (at) => html`<time datetime=${at}>${clock(at)}</time> <span class="small">${isUtc(at) ? 'UTC' : utc(at).slice(11)}</span>`;
+export const timeOfDay = (at) => html`<time datetime=${at}>${clock(at)}</time> <span class="small">${isUtc(at)
+  ? 'UTC' : utc(at).slice(11)}</span>`;
 
 const two = (number) => String(number).padStart(2, '0');
 

@@ -58,7 +58,8 @@ function ask(event) {
   event.preventDefault();
   const form = event.target.elements;
   past.asked = null;
-  const next = fragment({ view: 'past', ...Object.fromEntries(QUESTION.map((name) => [name, form[name].value.trim()])), at: chosenInstant(form.at.value) }, {});
+  const next = fragment({ view: 'past', ...Object.fromEntries(QUESTION.map((name) => [name, form[name].value.trim()])),
+    at: chosenInstant(form.at.value) }, {});
   if (next === location.hash) window.dispatchEvent(new Event('hashchange'));
   else location.hash = next;
 }
@@ -69,7 +70,8 @@ export const pastPanel = (draw) => html`
     <p>The answer comes from the version that was in force, the equipment that stood there and the rules of the chart, at that instant.</p>
     ${form(shown(), draw)}
     <div class="told">
-      ${past.technique || past.failed ? html`<h3 id="told-heading" tabindex="-1">${past.technique ? 'It would have been told' : 'It would have been refused'}</h3>` : nothing}
+      ${past.technique || past.failed ? html`<h3 id="told-heading" tabindex="-1">${past.technique ? 'It would have been told'
+        : 'It would have been refused'}</h3>` : nothing}
       ${past.technique ? told(past.technique) : nothing}
       ${past.failed ? refused(past.failed) : nothing}
     </div>
@@ -79,7 +81,8 @@ const option = (id, words, chosen) => html`<option value=${id} ?selected=${id ==
 
 const form = (now, draw) => html`
   <form class="panel row" @submit=${ask}>
-    <label class="field">Room<select name="room" .value=${now.room ?? rooms()[0]?.[0] ?? ''} @change=${(event) => learnGrids(event.target.value, draw)}>
+    <label class="field">Room<select name="room" .value=${now.room ?? rooms()[0]?.[0] ?? ''}
+      @change=${(event) => learnGrids(event.target.value, draw)}>
       ${rooms().map(([id, name]) => option(id, name, now.room))}</select></label>
     <label class="field">When, time of this screen (${zone()})
       <input type="datetime-local" name="at" step="1" required .value=${localMoment(now.at ?? past.opened)}></label>
@@ -91,8 +94,10 @@ const form = (now, draw) => html`
     <label class="field">Patient group<select name="patientGroup">
       ${site().patientGroups.map((group) => option(group.id, group.label, now.patientGroup ?? 'adult'))}</select></label>
     <label class="field">Thickness, ${site().lengthUnit}
-      <input name="thickness" type="number" inputmode="decimal" step="any" min="0" required class="short" .value=${now.thickness ?? ''}></label>
-    <label class="field">Support<select name="support"><option value="">the chart's only one</option>${SUPPORTS.map((one) => option(one, spoken(one), now.support))}</select></label>
+      <input name="thickness" type="number" inputmode="decimal" step="any" min="0" required class="short"
+        .value=${now.thickness ?? ''}></label>
+    <label class="field">Support<select name="support">
+      <option value="">the chart's only one</option>${SUPPORTS.map((one) => option(one, spoken(one), now.support))}</select></label>
     <label class="field">SID, ${site().lengthUnit}; empty for the row's
       <input name="sid" type="number" inputmode="decimal" step="any" min="0" class="short" .value=${now.sid ?? ''}></label>
     <label class="field">Grid<select name="grid"><option value="">the row's</option>${option('none', 'none', now.grid)}
@@ -108,15 +113,18 @@ const told = (found) => html`
     <dt>Row</dt><dd>${found.row.key}</dd>
     <dt>Asked with</dt><dd>${length(found.asked.thicknessCm, site().lengthUnit)}, SID ${length(found.asked.sidCm, site().lengthUnit)}, grid ${found.asked.grid}${
       found.asked.adjustments.length ? `, ${found.asked.adjustments.join(', ')}` : ''}</dd>
-    <dt>Chart</dt><dd>version ${found.chart.version} of ${roomName(found.room)}, in force from ${instant(found.chart.inForceFrom)}<br><code>${found.chart.digest}</code></dd>
+    <dt>Chart</dt><dd>version ${found.chart.version} of ${roomName(found.room)}, in force from ${instant(found.chart.inForceFrom)}<br>
+      <code>${found.chart.digest}</code></dd>
     <dt>Signed</dt><dd>by ${found.chart.signedBy}, ${instant(found.chart.signedAt)}: “${found.chart.meaning}”</dd>
     <dt>Equipment</dt><dd>revision ${found.equipment.revision}<br><code>${found.equipment.digest}</code></dd>
     ${found.dose ? html`<dt>Dose estimate</dt><dd>entrance air kerma ${trimmed(found.dose.entranceAirKermaMicroGy / 1000, 3)} mGy with backscatter,
-      within ${found.dose.uncertaintyPercent} %; output ${found.dose.outputSource}. For the technique, never a patient's dose.</dd>` : nothing}
+      within ${found.dose.uncertaintyPercent} %; output ${found.dose.outputSource}.
+        For the technique, never a patient's dose.</dd>` : nothing}
   </dl>
   <div class="scroll" tabindex="0" role="group" aria-label="How it was worked out"><table>
     <caption>How it was worked out</caption>
-    <thead><tr><th scope="col">Step</th><th scope="col">In words</th><th scope="col" class="number">kV</th><th scope="col" class="number">mAs</th></tr></thead>
+    <thead><tr><th scope="col">Step</th><th scope="col">In words</th><th scope="col" class="number">kV</th>
+      <th scope="col" class="number">mAs</th></tr></thead>
     <tbody>${found.steps.map((step) => html`<tr><th scope="row">${spoken(step.rule)}</th><td>${step.text}</td>
       <td class="number">${step.kV}</td><td class="number">${step.mAs ?? '–'}</td></tr>`)}</tbody>
   </table></div>
@@ -133,7 +141,8 @@ function setting(set) {
 /** What the interface would take instead becomes a click away. */
 const refused = (failed) => html`
   ${failed.body ? html`<p class="tell caution"><strong>${failed.body.title}.</strong>${failed.message}</p>
-    ${failed.errors.length ? html`<ul>${failed.errors.map((error) => html`<li>${error.parameter ?? error.pointer}: ${error.detail}</li>`)}</ul>` : nothing}` : trouble(failed)}
+    ${failed.errors.length ? html`<ul>${failed.errors.map((error) =>
+      html`<li>${error.parameter ?? error.pointer}: ${error.detail}</li>`)}</ul>` : nothing}` : trouble(failed)}
   ${failed.body?.reasons ? html`<ul>${failed.body.reasons.map((reason) => html`<li>${reason}</li>`)}</ul>` : nothing}
   ${failed.body?.alternatives?.length ? html`<p>What would do: ${failed.body.alternatives.join('; ')}</p>` : nothing}
   ${instead('bodyPart', failed.body?.bodyParts)}${instead('projection', failed.body?.projections)}
@@ -141,4 +150,5 @@ const refused = (failed) => html`
   ${instead('grid', failed.body?.grids)}${instead('adjust', failed.body?.adjustments)}`;
 
 const instead = (name, choices) => (choices?.length
-  ? html`<p class="row">Ask with ${choices.map((choice) => html`<a class="button" href=${fragment({ [name]: choice })}>${spoken(choice)}</a>`)}</p>` : nothing);
+  ? html`<p class="row">Ask with ${choices.map((choice) =>
+    html`<a class="button" href=${fragment({ [name]: choice })}>${spoken(choice)}</a>`)}</p>` : nothing);

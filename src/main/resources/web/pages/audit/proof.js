@@ -52,7 +52,8 @@ function verdict() {
   const { sound, stopped, firstBad, events } = proof.found;
   return html`
     ${sound ? soundness(events, stopped) : doubt(firstBad)}
-    ${stopped ? html`<p class="tell blocking"><strong>Stopped.</strong>Nothing is entered or signed any more, because: ${stopped}.</p>` : nothing}
+    ${stopped ? html`<p class="tell blocking"><strong>Stopped.</strong>Nothing is entered or signed any more, because: ${stopped}.</p>`
+      : nothing}
     ${sound && !stopped ? nothing : whatToDo()}`;
 }
 
@@ -68,7 +69,8 @@ const whatToDo = () => html`
     <ul>
       <li>Tell the medical physicist and the administrator, and keep the database and the folder of checkpoints as they are: copy both.</li>
       <li>Compare with the newest export that was kept elsewhere, and with the backup, from the event named above on.</li>
-      <li>A record that differs from its event is restored from the backup. Where chain or checkpoints are in doubt, a medical physicist goes on
+      <li>A record that differs from its event is restored from the backup.
+        Where chain or checkpoints are in doubt, a medical physicist goes on
         with the command <code>ledger resume</code>, under their password and with a reason; the doubt stays on record.</li>
     </ul>
   </div>`;
@@ -91,7 +93,8 @@ const hashes = ({ head, events, checkpoint: signed }) => html`
     <summary>Hashes, to be compared with a printed sheet or a kept export</summary>
     <dl class="facts">
       <dt>Newest event, ${events}</dt><dd><code>${head}</code></dd>
-      ${signed ? html`<dt>Checkpoint, event ${signed.seq}</dt><dd>${signed.hash === head ? 'the same' : html`<code>${signed.hash}</code>`}</dd>
+      ${signed ? html`<dt>Checkpoint, event ${signed.seq}</dt>
+        <dd>${signed.hash === head ? 'the same' : html`<code>${signed.hash}</code>`}</dd>
         <dt>Signature (Ed25519)</dt><dd><code>${signed.signature}</code></dd>` : nothing}
     </dl>
   </details>`;

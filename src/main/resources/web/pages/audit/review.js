@@ -62,9 +62,11 @@ const exportPanel = () => html`
   <section class="panel" aria-labelledby="export-heading">
     <h2 id="export-heading">Take the ledger with you</h2>
     <p>All events, one a line (NDJSON), oldest first. Each line is the canonical JSON (RFC 8785) of an event: take the member <code>hash</code> out, and the
-      SHA-256 of what is left is that hash; <code>prev</code> is the hash of the line before. So anybody can check it without this program.</p>
+      SHA-256 of what is left is that hash; <code>prev</code> is the hash of the line before.
+        So anybody can check it without this program.</p>
     <p>A cut end does not show in the lines themselves. Keep with the file how many events there were, and the hash of the newest:
-      ${found()?.events ? html`${found().events} events, <code>${found().head}</code>, found sound ${instant(found().checkedAt)}.` : 'see above, once the ledger was found sound.'}</p>
+      ${found()?.events ? html`${found().events} events, <code>${found().head}</code>, found sound ${instant(found().checkedAt)}.`
+        : 'see above, once the ledger was found sound.'}</p>
     <p><a class="button" href="/api/v1/audit/export" download="ledger.ndjson" @click=${stillSignedIn}>Download ledger.ndjson</a></p>
   </section>`;
 
@@ -94,9 +96,11 @@ const form = (draw) => html`
       <label class="field">Room<select name="room" .value=${review.draft.room ?? ''}><option value="">all</option>
         ${rooms().map(([id, name]) => html`<option value=${id} ?selected=${id === review.draft.room}>${name}</option>`)}</select></label>
       <label class="field">Person<select name="actor" .value=${review.draft.actor ?? ''}><option value="">all</option>
-        ${people().map((one) => html`<option value=${one.name} ?selected=${one.name === review.draft.actor}>${one.printedName}</option>`)}</select></label>
+        ${people().map((one) => html`<option value=${one.name}
+          ?selected=${one.name === review.draft.actor}>${one.printedName}</option>`)}</select></label>
       <label class="field">What was done<select name="action" .value=${review.draft.action ?? ''}><option value="">anything</option>
-        ${knownActs().map(([slug, words]) => html`<option value=${slug} ?selected=${slug === review.draft.action}>${words}</option>`)}</select></label>
+        ${knownActs().map(([slug, words]) => html`<option value=${slug}
+          ?selected=${slug === review.draft.action}>${words}</option>`)}</select></label>
     </div>
     <label class="field">What you found, also where nothing is to be remarked
       <textarea name="findings" required maxlength="4000" .value=${review.draft.findings ?? ''}></textarea></label>
@@ -108,7 +112,8 @@ const earlier = () => html`
   <section class="panel" aria-labelledby="earlier-heading">
     <h2 id="earlier-heading">Earlier reviews</h2>
     ${review.failed ? trouble(review.failed) : nothing}
-    ${review.earlier === null ? html`<p>Reading …</p>` : review.earlier.length === 0 ? html`<p>Nobody has recorded a review yet.</p>` : html`
+    ${review.earlier === null ? html`<p>Reading …</p>` : review.earlier.length === 0 ? html`<p>Nobody has recorded a review yet.</p>`
+      : html`
       <ul class="plain">${review.earlier.map(line)}</ul>`}
   </section>`;
 

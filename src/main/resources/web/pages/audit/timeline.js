@@ -81,12 +81,15 @@ export const timeline = (draw) => html`
 const form = (now) => html`
   <form class="row filters" @submit=${choose}>
     <label class="field">Room<select name="room" .value=${now.room ?? ''}>
-      <option value="">all</option>${others(rooms(), now.room).map(([id, name]) => html`<option value=${id} ?selected=${id === now.room}>${name}</option>`)}
+      <option value="">all</option>${others(rooms(), now.room).map(([id, name]) => html`<option value=${id}
+        ?selected=${id === now.room}>${name}</option>`)}
     </select></label>
-    <label class="field">Person<input name="actor" list="people" size="14" maxlength="40" placeholder="all" .value=${now.actor ?? ''}></label>
+    <label class="field">Person<input name="actor" list="people" size="14" maxlength="40" placeholder="all"
+      .value=${now.actor ?? ''}></label>
     <datalist id="people">${people().map((person) => html`<option value=${person.name}>${person.printedName}</option>`)}</datalist>
     <label class="field">What was done<select name="action" .value=${now.action ?? ''}>
-      <option value="">anything</option>${others(knownActs(), now.action).map(([slug, words]) => html`<option value=${slug} ?selected=${slug === now.action}>${words}</option>`)}
+      <option value="">anything</option>${others(knownActs(), now.action).map(([slug, words]) => html`<option value=${slug}
+        ?selected=${slug === now.action}>${words}</option>`)}
     </select></label>
     <label class="field">From the day<input type="date" name="from" .value=${now.from ?? ''}></label>
     <label class="field">To the day, included<input type="date" name="to" .value=${now.to ?? ''}></label>
@@ -111,7 +114,8 @@ function days(events) {
 const entry = (event) => html`
   <li class=${shown().event === String(event.seq) ? 'open' : ''}>
     <span class="when">${timeOfDay(event.at)}</span>
-    <span class="said"><a href=${fragment({ event: event.seq })} aria-current=${shown().event === String(event.seq) ? 'true' : nothing}><strong>${actorName(event.actor)}</strong>
+    <span class="said"><a href=${fragment({ event: event.seq })} aria-current=${shown().event === String(event.seq) ? 'true'
+      : nothing}><strong>${actorName(event.actor)}</strong>
       ${act(event)}</a>${event.reason ? html`<span class="why">${event.reason}</span>` : nothing}</span>
     <span class="small number">${event.room ? roomName(event.room) : ''} · ${event.seq}</span>
   </li>`;

@@ -4,7 +4,8 @@ import { day } from '/pages/words.js';
 
 function dates(rooms) {
   const outputs = rooms.map((line) => ({
-    line, what: 'Measure the output of the tube', due: line.outputDue, late: line.outputOverdue, address: `/equipment/${line.room}#view=measure`,
+    line, what: 'Measure the output of the tube', due: line.outputDue,
+      late: line.outputOverdue, address: `/equipment/${line.room}#view=measure`,
     last: line.outputMeasuredOn ? `measured ${day(line.outputMeasuredOn)}` : 'never measured',
   }));
   const reviews = rooms.filter((line) => line.chart).map((line) => ({
@@ -21,7 +22,9 @@ export const duePanel = (rooms) => html`
     <div class="scroll"><table>
       <thead><tr><th scope="col">Due</th><th scope="col">What</th><th scope="col">Room</th><th scope="col">Last</th></tr></thead>
       <tbody>${dates(rooms).map((one) => html`<tr>
-        <td>${one.due ? day(one.due) : 'now'} ${one.late ? html`<span class="mark caution">${one.due ? 'overdue' : 'never done'}</span>` : ''}</td>
-        <td><a href=${one.address}>${one.what}<span class="unseen">, ${one.line.name}</span></a></td><td>${one.line.name}</td><td>${one.last}</td></tr>`)}</tbody>
+        <td>${one.due ? day(one.due) : 'now'} ${one.late ? html`<span class="mark caution">${one.due ? 'overdue' : 'never done'}</span>`
+          : ''}</td>
+        <td><a href=${one.address}>${one.what}<span class="unseen">, ${one.line.name}</span></a></td><td>${one.line.name}</td>
+          <td>${one.last}</td></tr>`)}</tbody>
     </table></div>
   </section>`;

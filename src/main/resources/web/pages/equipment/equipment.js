@@ -28,13 +28,15 @@ function draw() {
 const page = () => html`
   <div class="row head">
     <h2>${all.room.name}</h2>
-    ${dueWord(all.line)}
+    <span>Output ${dueWord(all.line)}</span>
     <label class="field">Another room<select @change=${(event) => location.assign(`/equipment/${event.target.value}${location.hash}`)}>
       ${all.rooms.map((line) => html`<option value=${line.room} ?selected=${line.room === ROOM}>${line.name}</option>`)}</select></label>
     <a href="/charts/${ROOM}">Chart</a>
   </div>
-  <nav class="views" aria-label="Parts of the equipment">${VIEWS.filter(([name]) => name !== 'measure' || mayTry()).map(([name, words]) => html`
-    <a href=${fragment({ view: name }, {})} aria-current=${view() === name || (view() === 'grid' && name === 'room') ? 'page' : nothing}>${words}</a>`)}</nav>
+  <nav class="views" aria-label="Parts of the equipment">${VIEWS.filter(([name]) => name !== 'measure' || mayTry()).map(([name, words]) =>
+    html`
+    <a href=${fragment({ view: name }, {})} aria-current=${view() === name || (view() === 'grid' && name === 'room') ? 'page'
+      : nothing}>${words}</a>`)}</nav>
   ${part()}`;
 
 function part() {
@@ -48,7 +50,8 @@ function part() {
   }
 }
 
-const notYours = () => html`<p class="tell"><strong>Not for every role.</strong>Lead radiographers and medical physicists try measurements out; a medical physicist enters them.</p>`;
+const notYours = () => html`<p class="tell"><strong>Not for every role.</strong>
+  Lead radiographers and medical physicists try measurements out; a medical physicist enters them.</p>`;
 
 async function load() {
   const address = `/rooms/${encodeURIComponent(ROOM)}`;
@@ -56,7 +59,8 @@ async function load() {
     ['/rooms', address, `${address}/equipment`, `${address}/equipment/calibration`, `${address}/equipment/revisions`].map((path) => api.get(path)),
   )).map((answer) => answer.data);
   Object.assign(all, {
-    rooms: rooms.rooms, line: rooms.rooms.find((line) => line.room === ROOM), room, equipment, calibration, revisions: revisions.revisions, reload: load,
+    rooms: rooms.rooms, line: rooms.rooms.find((line) => line.room === ROOM), room, equipment, calibration,
+      revisions: revisions.revisions, reload: load,
     mayEnter: all.person.role === 'physicist',
   });
 }

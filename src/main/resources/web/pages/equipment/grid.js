@@ -18,7 +18,8 @@ function entry(room, grid) {
 function asInForce(grid) {
   const cm = (one) => (one === undefined ? '' : lengthNumber(one, site().lengthUnit));
   return {
-    factors: grid.factors.map((one) => [String(one.kV), String(one.factor)]), from: cm(grid.focalRangeCm?.from), to: cm(grid.focalRangeCm?.to), reason: '',
+    factors: grid.factors.map((one) => [String(one.kV), String(one.factor)]), from: cm(grid.focalRangeCm?.from),
+      to: cm(grid.focalRangeCm?.to), reason: '',
   };
 }
 
@@ -41,18 +42,31 @@ function whole(document, grid, changed) {
   return { document: { ...document, grids: document.grids.map((one) => (one.id === grid.id ? other : one)) } };
 }
 
-export function gridPanel({ room, equipment, mayEnter, reload }, id, draw) {
-  const grid = equipment.document.grids.find((one) => one.id === id);
+const gridOf = (all, id) => all.equipment.document.grids.find((one) => one.id === id);
+
+/** `all` is what the page knows of the room; it is read anew before anything is tried, because all of the equipment is sent. */
+export function gridPanel(all, id, draw) {
+  const { room, mayEnter, reload } = all;
+  const grid = gridOf(all, id);
   if (!grid) return html`<p class="tell caution"><strong>No such grid.</strong>The room has no grid ${id}.</p>`;
   const now = entry(room.room, grid);
   now.empty = () => asInForce(grid);
-  const trying = (event) => {
+  const trying = async (event) => {
     event.preventDefault();
-    tryOut(now, `/rooms/${room.room}/equipment/effects`, whole(equipment.document, grid, body(now.draft, grid)), draw);
+    const changes = body(now.draft, grid);
+    try {
+      await reload();
+    } catch (failed) {
+      now.failed = failed;
+      draw();
+      return;
+    }
+    tryOut(now, `/rooms/${room.room}/equipment/effects`, whole(all.equipment.document, gridOf(all, id), changes), draw);
   };
   const enter = (event) => {
     event.preventDefault();
-    putInForce(now, room.room, `/rooms/${room.room}/equipment/grids/${id}`, { ...body(now.draft, grid), reason: now.draft.reason }, draw, reload);
+    putInForce(now, room.room, `/rooms/${room.room}/equipment/grids/${id}`, { ...body(now.draft, grid),
+      reason: now.draft.reason }, draw, reload);
   };
   const put = (name, event) => {
     now.draft[name] = event.target.value;
@@ -61,25 +75,33 @@ export function gridPanel({ room, equipment, mayEnter, reload }, id, draw) {
   return html`
     <section aria-labelledby="grid-heading">
       <h2 id="grid-heading">Grid ${id}, ${grid.ratio}:1</h2>
-      <p>mAs with the grid over mAs without, at equal receptor exposure; between these tube voltages it is read off a straight line. <a href=${fragment({ view: 'room' }, {})}>Back to the grids</a></p>
+      <p>mAs with the grid over mAs without, at equal receptor exposure;
+        between these tube voltages it is read off a straight line. <a href=${fragment({ view: 'room' }, {})}>Back to the grids</a></p>
       <form class="panel" @submit=${trying}>
         ${pairsEditor({
-          caption: `Factors of ${id}`, heads: ['kV', 'mAs with over without'], pairs: now.draft.factors, said: now.said, changed: () => keep(now, draw),
+          caption: `Factors of ${id}`, heads: ['kV', 'mAs with over without'], pairs: now.draft.factors, said: now.said,
+            changed: () => keep(now, draw),
           wrong: (i) => wrongAt(now, i),
         })}
         <div class="row">
-          <label class="field">Used from, ${site().lengthUnit}<input inputmode="decimal" size="8" .value=${now.draft.from} @input=${(event) => put('from', event)}></label>
-          <label class="field">up to, ${site().lengthUnit}<input inputmode="decimal" size="8" .value=${now.draft.to} @input=${(event) => put('to', event)}></label>
+          <label class="field">Used from, ${site().lengthUnit}<input inputmode="decimal" size="8" .value=${now.draft.from}
+            @input=${(event) => put('from', event)}></label>
+          <label class="field">up to, ${site().lengthUnit}<input inputmode="decimal" size="8" .value=${now.draft.to}
+            @input=${(event) => put('to', event)}></label>
           <button class="first" ?disabled=${now.busy !== ''}>Try it</button>
           <button type="button" @click=${() => { now.draft = asInForce(grid); keep(now, draw); }}>As in force</button>
         </div>
       </form>
+      ${differs(now.draft, grid) ? html`<p class="small">What stands in these fields is not in force: it was typed at this screen.</p>`
+        : nothing}
       ${outcome(now, (failed) => trouble(failed))}
       ${now.tried ? html`<section class="panel" aria-labelledby="tried-heading"><h3 id="tried-heading">What it would do (compared with revision ${now.tried.comparedWith})</h3>
         ${effectsPanel(now.tried, 100)}</section>` : nothing}
       ${reasonAndEnter(now, mayEnter, enter, draw)}
     </section>`;
 }
+
+const differs = (draft, grid) => JSON.stringify({ ...draft, reason: '' }) !== JSON.stringify(asInForce(grid));
 
 function wrongAt(now, i) {
   const found = now.failed?.errors?.find((error) => new RegExp(`/factors/${i}(/|$)`).test(error.pointer ?? ''));

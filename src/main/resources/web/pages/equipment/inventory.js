@@ -26,13 +26,15 @@ export const inventoryPanel = (room, mayEnter) => html`
       <dt>mAs stations</dt><dd>${stations(room.generator.mAsStations)}</dd>
       <dt>mA stations</dt><dd>${stations(room.generator.mAStations)}</dd>
       <dt>Shortest time</dt><dd>${room.generator.shortestTimeMs} ms</dd>
-      <dt>AEC</dt><dd>${room.generator.aec ? `densities ${room.generator.aec.densities.join(', ')}; backup up to ${room.generator.aec.largestBackupMAs} mAs` : 'none'}</dd>
+      <dt>AEC</dt><dd>${room.generator.aec ? `densities ${room.generator.aec.densities.join(', ')};
+        backup up to ${room.generator.aec.largestBackupMAs} mAs` : 'none'}</dd>
     </dl>
     ${rating(room.tube.focalSpots)}
   </section>
   <section aria-labelledby="grids-heading">
     <h2 id="grids-heading">Grids</h2>
-    ${room.grids.length ? html`<div class="cards">${room.grids.map((grid) => gridCard(grid, mayEnter))}</div>` : html`<p>The room has no grid.</p>`}
+    ${room.grids.length ? html`<div class="cards">${room.grids.map((grid) => gridCard(grid, mayEnter))}</div>`
+      : html`<p>The room has no grid.</p>`}
   </section>
   <section aria-labelledby="receptors-heading"><h2 id="receptors-heading">Receptors</h2>${receptors(room.receptors)}</section>
   <section aria-labelledby="supports-heading"><h2 id="supports-heading">Supports</h2>${supports(room.supports)}</section>`;
@@ -60,13 +62,16 @@ const gridCard = (grid, mayEnter) => html`
       <thead><tr>${grid.factors.map((one) => html`<th scope="col" class="number">${one.kV} kV</th>`)}</tr></thead>
       <tbody><tr>${grid.factors.map((one) => html`<td class="number">${one.factor}</td>`)}</tr></tbody>
     </table>
-    ${mayEnter ? html`<p><a class="button" href=${fragment({ view: 'grid', grid: grid.id }, {})}>Change the factors of ${grid.id}</a></p>` : nothing}
+    ${mayEnter ? html`<p><a class="button" href=${fragment({ view: 'grid', grid: grid.id }, {})}>Change the factors of ${grid.id}</a></p>`
+      : nothing}
   </div>`;
 
 const receptors = (all) => html`
   <div class="scroll"><table>
-    <thead><tr><th scope="col">Receptor</th><th scope="col">Kind</th><th scope="col">Sizes, ${unit()}</th><th scope="col" class="number">Target exposure index</th></tr></thead>
-    <tbody>${all.map((one) => html`<tr><th scope="row">${one.name} <span class="small">${one.id}</span></th><td>${KINDS[one.kind] ?? spoken(one.kind)}</td>
+    <thead><tr><th scope="col">Receptor</th><th scope="col">Kind</th><th scope="col">Sizes, ${unit()}</th>
+      <th scope="col" class="number">Target exposure index</th></tr></thead>
+    <tbody>${all.map((one) => html`<tr><th scope="row">${one.name} <span class="small">${one.id}</span></th>
+      <td>${KINDS[one.kind] ?? spoken(one.kind)}</td>
       <td>${one.sizesCm.map(size).join(', ')}</td><td class="number">${one.targetExposureIndex}</td></tr>`)}</tbody>
   </table></div>`;
 
@@ -74,9 +79,11 @@ const size = (text) => text.split('x').map((side) => lengthNumber(Number(side), 
 
 const supports = (all) => html`
   <div class="scroll"><table>
-    <thead><tr><th scope="col">Support</th><th scope="col" class="number">Gap to the receptor</th><th scope="col">SID</th><th scope="col">Grids</th>
+    <thead><tr><th scope="col">Support</th><th scope="col" class="number">Gap to the receptor</th><th scope="col">SID</th>
+      <th scope="col">Grids</th>
       <th scope="col">Receptors</th><th scope="col">AEC chambers</th></tr></thead>
-    <tbody>${all.map((one) => html`<tr><th scope="row">${spoken(one.support)}</th><td class="number">${length(one.receptorGapCm, unit())}</td>
+    <tbody>${all.map((one) => html`<tr><th scope="row">${spoken(one.support)}</th>
+      <td class="number">${length(one.receptorGapCm, unit())}</td>
       <td>${one.sidRangeCm ? range(one.sidRangeCm) : one.sidStopsCm.map((stop) => length(stop, unit())).join(', ')}</td>
       <td>${one.grids.join(', ')}</td><td>${one.receptors.join(', ')}</td><td>${one.aecChambers.join(', ') || 'none'}</td></tr>`)}</tbody>
   </table></div>`;

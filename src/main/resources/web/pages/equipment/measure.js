@@ -26,13 +26,20 @@ const entry = (room) => {
 /** What is typed as the interface takes it; a text that is no number goes as it is, and the interface says what is wrong with it. */
 function body({ draft }, equipment) {
   const told = (text) => number(text) ?? text;
-  const sent = { measuredOn: draft.measuredOn, microGyPerMAsAtOneMetre: draft.points.map(([kV, output]) => ({ kV: told(kV), output: told(output) })) };
+  const sent = { measuredOn: draft.measuredOn, microGyPerMAsAtOneMetre: draft.points.map(([kV, output]) => ({ kV: told(kV),
+    output: told(output) })) };
   FIELDS.forEach(([name]) => {
     if ((draft.fields[name] ?? '').trim() !== '') sent[name] = told(draft.fields[name]);
   });
   if (draft.confirmed.length) sent.confirmed = draft.confirmed;
   if (draft.replaces) sent.replacesMeasuredOn = equipment.measuredOn;
   return sent;
+}
+
+/** What was confirmed was confirmed of other figures. */
+function changed(now, draw) {
+  Object.assign(now.draft, { confirmed: [], replaces: false });
+  keep(now, draw);
 }
 
 export function measurePanel({ room, equipment, mayEnter, reload }, draw) {
@@ -49,7 +56,8 @@ export function measurePanel({ room, equipment, mayEnter, reload }, draw) {
   return html`
     <section aria-labelledby="measure-heading">
       <h2 id="measure-heading">Enter a measured output</h2>
-      <p>Air kerma per mAs at 1 m, free in air, without backscatter: at three tube voltages or more, the highest at least one and a half times the lowest.
+      <p>Air kerma per mAs at 1 m, free in air, without backscatter: at three tube voltages or more,
+        the highest at least one and a half times the lowest.
         What you type stays at this screen until it is in force.</p>
       ${form(now, equipment, trying, draw)}
       ${outcome(now, (failed) => refused(now, failed, draw))}
@@ -61,22 +69,26 @@ export function measurePanel({ room, equipment, mayEnter, reload }, draw) {
 function form(now, equipment, trying, draw) {
   const field = (name, event) => {
     now.draft.fields[name] = event.target.value;
-    keep(now, draw);
+    changed(now, draw);
   };
   return html`
     <form class="panel measure" @submit=${trying}>
       <div class="row">
-        <label class="field">Measured on<input type="date" .value=${now.draft.measuredOn} aria-invalid=${wrongAt(now, '/measuredOn') ? 'true' : 'false'}
-          @input=${(event) => { now.draft.measuredOn = event.target.value; keep(now, draw); }}></label>
-        ${FIELDS.map(([name, words]) => html`<label class="field">${words}<input inputmode="decimal" size="8" name=${name} .value=${now.draft.fields[name] ?? ''}
+        <label class="field">Measured on<input type="date" .value=${now.draft.measuredOn}
+          aria-invalid=${wrongAt(now, '/measuredOn') ? 'true' : 'false'}
+          @input=${(event) => { now.draft.measuredOn = event.target.value; changed(now, draw); }}></label>
+        ${FIELDS.map(([name, words]) => html`<label class="field">${words}<input inputmode="decimal" size="8" name=${name}
+          .value=${now.draft.fields[name] ?? ''}
           aria-invalid=${wrongAt(now, `/${name}`) ? 'true' : 'false'} @input=${(event) => field(name, event)}></label>`)}
       </div>
       ${pairsEditor({
-        caption: 'Measured output', heads: ['kV', 'µGy/mAs at 1 m'], pairs: now.draft.points, said: now.said, changed: () => keep(now, draw),
+        caption: 'Measured output', heads: ['kV', 'µGy/mAs at 1 m'], pairs: now.draft.points, said: now.said,
+          changed: () => changed(now, draw),
         wrong: (i) => wrongAt(now, `${POINTS}/${i}`),
       })}
       <p class="row"><button class="first" ?disabled=${now.busy !== ''}>Try it</button>
-        ${equipment.document.tube.output ? html`<button type="button" @click=${() => asInForce(now, equipment, draw)}>Take kV and filtration of the measurement in force</button>` : nothing}
+        ${equipment.document.tube.output ? html`<button type="button"
+          @click=${() => asInForce(now, equipment, draw)}>Take kV and filtration of the measurement in force</button>` : nothing}
         <button type="button" @click=${() => empty(now, draw)}>Empty the form</button></p>
     </form>`;
 }
@@ -87,13 +99,13 @@ function asInForce(now, equipment, draw) {
     if (name !== 'hvlMmAl' && output[name] !== undefined) now.draft.fields[name] = String(output[name]);
   });
   now.draft.points = output.microGyPerMAsAtOneMetre.map((point) => [String(point.kV), '']);
-  keep(now, draw);
+  changed(now, draw);
 }
 
 function empty(now, draw) {
   now.draft = now.empty();
   now.said = {};
-  keep(now, draw);
+  changed(now, draw);
 }
 
 /** What the interface said of one place, shortly. */
@@ -112,8 +124,10 @@ function refused(now, failed, draw) {
     draw();
   };
   return html`
-    <div class="tell caution"><strong>This looks like a slip.</strong>Measure again, or stand by it: tick what you have looked at, then try again. The ledger will say that you did.
-      <ul class="plain">${failed.errors.map((error) => html`<li><label class="tick"><input type="checkbox" .checked=${now.draft.confirmed.includes(error.confirm)}
+    <div class="tell caution"><strong>This looks like a slip.</strong>Measure again, or stand by it: tick what you have looked at,
+      then try again. The ledger will say that you did.
+      <ul class="plain">${failed.errors.map((error) => html`<li><label class="tick"><input type="checkbox"
+        .checked=${now.draft.confirmed.includes(error.confirm)}
         @change=${(event) => tick(error.confirm, event)}> ${error.detail}</label></li>`)}</ul>
     </div>
     ${failed.body.fit ? fitPanel(failed.body.fit, uncertainty(now), now.draft.confirmed) : nothing}`;
@@ -140,4 +154,5 @@ const tried = (now) => html`
   </section>`;
 
 const filtrations = (fitted) => (fitted.afterMmAl === null ? nothing : html`
-  <p>Filtration as the half-value layer has it: ${fitted.beforeMmAl === null ? 'not known before' : `${fitted.beforeMmAl} mm Al before`}, ${fitted.afterMmAl} mm Al now.</p>`);
+  <p>Filtration as the half-value layer has it: ${fitted.beforeMmAl === null ? 'not known before' : `${fitted.beforeMmAl} mm Al before`},
+    ${fitted.afterMmAl} mm Al now.</p>`);

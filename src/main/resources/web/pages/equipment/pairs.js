@@ -2,10 +2,12 @@
 import { html, nothing } from '/pages/lit-html.js';
 
 const NUMBER = /^\d+(\.\d+)?$/;
+const THOUSANDS = /,\d{3}$/;
 
-/** Plain digits; a comma before decimals is read as a point. Null where it is no number. */
+/** Plain digits; a comma before decimals is read as a point, but not where it may part thousands. Null where it is no number. */
 export function number(text) {
-  const plain = String(text ?? '').trim().replace(',', '.');
+  const written = String(text ?? '').trim();
+  const plain = THOUSANDS.test(written) ? '' : written.replace(',', '.');
   return NUMBER.test(plain) ? Number(plain) : null;
 }
 
@@ -51,7 +53,8 @@ export function pairsEditor({ caption, heads, pairs, changed, wrong, said }) {
         <caption>${caption}</caption>
         <thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}<th scope="col"><span class="unseen">Remove</span></th></tr></thead>
         <tbody>${pairs.map((pair, i) => html`<tr>
-          ${[0, 1].map((column) => html`<td><input inputmode="decimal" size="8" aria-label="${heads[column]}, line ${i + 1}" .value=${pair[column]}
+          ${[0, 1].map((column) => html`<td><input inputmode="decimal" size="8" aria-label="${heads[column]}, line ${i + 1}"
+            .value=${pair[column]}
             aria-invalid=${wrong(i) ? 'true' : 'false'} @input=${(event) => put(i, column, event)}></td>`)}
           <td><button type="button" aria-label="Remove line ${i + 1}" @click=${() => remove(i)}>Remove</button>
             ${wrong(i) ? html`<span class="wrong">${wrong(i)}</span>` : nothing}</td></tr>`)}</tbody>

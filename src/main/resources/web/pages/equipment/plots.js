@@ -30,21 +30,23 @@ export function mountPlots() {
 export const fitPanel = (fit, uncertaintyPercent, confirmed = []) => html`
   <div class="plots">
     <figure>
-      <figcaption>Output at 1 m, µGy/mAs, over tube voltage, kV. <span class="key measured">dots</span> measured, bars ± ${uncertaintyPercent} %;
+      <figcaption>Output at 1 m, µGy/mAs, over tube voltage, kV. <span class="key measured">dots</span> measured, bars ± ${uncertaintyPercent} %;
         <span class="key fitted">line</span> the fit</figcaption>
       <div class="fit-plot plot" role="img" aria-label="Measured output and fit over tube voltage; the table below has the same numbers"
         .fit=${fit} .tall=${300} .describe=${(shown) => outputPlot(shown, uncertaintyPercent)}></div>
     </figure>
     <figure>
-      <figcaption>Residual, % of the fit, over tube voltage, kV. <span class="key beyond">dashes</span> ± ${fit.questionedBeyondPercent} %: beyond, a point is questioned</figcaption>
+      <figcaption>Residual, % of the fit, over tube voltage, kV. <span class="key beyond">dashes</span> ± ${fit.questionedBeyondPercent} %: beyond, a point is questioned</figcaption>
       <div class="fit-plot plot" role="img" aria-label="Residuals over tube voltage; the table below has the same numbers"
         .fit=${fit} .tall=${300} .describe=${residualPlot}></div>
     </figure>
   </div>
   <div class="scroll" tabindex="0" role="group" aria-label="Measured output and fit"><table class="points">
     <caption>The same in numbers</caption>
-    <thead><tr><th scope="col" class="number">kV</th><th scope="col" class="number">Measured, µGy/mAs at 1 m</th><th scope="col" class="number">Fit</th>
-      <th scope="col" class="number">Residual, %</th><th scope="col" class="number">Off the fit of the others, %</th><th scope="col">Word</th></tr></thead>
+    <thead><tr><th scope="col" class="number">kV</th><th scope="col" class="number">Measured, µGy/mAs at 1 m</th>
+      <th scope="col" class="number">Fit</th>
+      <th scope="col" class="number">Residual, %</th><th scope="col" class="number">Off the fit of the others, %</th>
+        ${fit.points.some((point) => point.questioned) ? html`<th scope="col">Word</th>` : nothing}</tr></thead>
     <tbody>${fit.points.map((point) => line(point, confirmed))}</tbody>
   </table></div>`;
 
@@ -55,10 +57,10 @@ const line = (point, confirmed) => html`
     <td class="number">${computed(point.fitted)}</td>
     <td class="number">${signed(point.residualPercent)}</td>
     <td class="number">${signed(point.deviationPercent)}</td>
-    <td>${point.questioned ? word(confirmed.includes(`output-at-${point.kV}`)) : nothing}</td>
+    ${point.questioned ? html`<td>${word(confirmed.includes(`output-at-${point.kV}`))}</td>` : nothing}
   </tr>`;
 
-const signed = (percent) => `${percent > 0 ? '+' : ''}${percent}`;
+const signed = (percent) => `${percent > 0 ? '+' : ''}${percent.toFixed(1)}`;
 const word = (stoodBy) => html`<span class="mark caution">${stoodBy ? 'questioned, confirmed' : 'questioned'}</span>`;
 
 function outputPlot(fit, uncertaintyPercent) {

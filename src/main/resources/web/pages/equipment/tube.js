@@ -14,17 +14,20 @@ export const tubePanel = ({ room, line, equipment, calibration }) => html`
   <section aria-labelledby="tube-heading">
     <h2 id="tube-heading">Tube and measured output</h2>
     <dl class="facts">
-      <dt>Measured</dt><dd>${line.outputMeasuredOn ? html`${day(line.outputMeasuredOn)}, due again by ${day(line.outputDue)}` : 'never'} ${dueWord(line)}</dd>
+      <dt>Measured</dt><dd>${line.outputMeasuredOn ? html`${day(line.outputMeasuredOn)}, due again by ${day(line.outputDue)}`
+        : 'never'} ${dueWord(line)}</dd>
       <dt>Focal spots</dt><dd>${room.tube.focalSpots.map((spot) => `${spot.name} ${spot.nominalMm} mm`).join(', ')}</dd>
       <dt>Anode angle</dt><dd>${room.tube.anodeAngleDeg}°</dd>
       <dt>Total filtration</dt><dd>${filtration(room.tube.totalFiltration.mmAl, room.tube.totalFiltration.mmCu)} as stated${fitted(calibration)}</dd>
       ${calibration.halfValueLayer ? halfValueLayer(calibration.halfValueLayer) : nothing}
-      <dt>In force</dt><dd>revision ${equipment.revision} since ${day(equipment.inForceFrom)}, entered by ${equipment.installedBy}: ${equipment.reason || 'no reason given'}</dd>
+      <dt>In force</dt><dd>revision ${equipment.revision} since ${day(equipment.inForceFrom)},
+        entered by ${equipment.installedBy}: ${equipment.reason || 'no reason given'}</dd>
     </dl>
     ${calibration.calibrated ? nothing : html`<p class="tell caution"><strong>Not calibrated.</strong>${calibration.reason}</p>`}
     ${calibration.points.length ? fitPanel(calibration, room.tube.output.uncertaintyPercent, calibration.confirmed) : nothing}
     ${!calibration.points.length && room.tube.output ? measuredAlone(room.tube.output) : nothing}
-    ${calibration.sentences.length ? html`<h3>What is to be said of it</h3><ul>${calibration.sentences.map((said) => html`<li>${said}</li>`)}</ul>` : nothing}
+    ${calibration.sentences.length ? html`<h3>What is to be said of it</h3><ul>${calibration.sentences.map((said) =>
+      html`<li>${said}</li>`)}</ul>` : nothing}
     <p class="small">${calibration.limits}</p>
   </section>`;
 
@@ -39,5 +42,6 @@ const halfValueLayer = (layer) => html`
 const measuredAlone = (output) => html`
   <table><caption>Measured output, µGy/mAs at 1 m</caption>
     <thead><tr><th scope="col" class="number">kV</th><th scope="col" class="number">Output</th></tr></thead>
-    <tbody>${output.microGyPerMAsAtOneMetre.map((point) => html`<tr><th scope="row" class="number">${point.kV}</th><td class="number">${computed(point.output)}</td></tr>`)}</tbody>
+    <tbody>${output.microGyPerMAsAtOneMetre.map((point) => html`<tr><th scope="row" class="number">${point.kV}</th>
+      <td class="number">${computed(point.output)}</td></tr>`)}</tbody>
   </table>`;
