@@ -2,16 +2,17 @@ package wallchart.bench;
 
 import java.util.List;
 import wallchart.audit.LedgerBenchmark;
+import wallchart.browser.RoomPageBenchmark;
 import wallchart.physics.PhysicsBenchmark;
 
-/** Runs the benchmarks named on the command line, or all: technique, http, store, ledger, physics, pack. */
+/** Runs the benchmarks named on the command line, or all: technique, http, store, ledger, physics, pack, page. */
 public final class Main {
 
     private Main() {}
 
     public static void main(String[] names) throws Exception {
         var wanted =
-                names.length == 0 ? List.of("technique", "http", "store", "ledger", "physics", "pack") : List.of(names);
+                names.length == 0 ? List.of("technique", "http", "store", "ledger", "physics", "pack", "page") : List.of(names);
         if (wanted.contains("store")) {
             StoreSize.measure();
         }
@@ -27,6 +28,9 @@ public final class Main {
         }
         if (wanted.contains("pack")) {
             PackBenchmark.measure();
+        }
+        if (wanted.contains("page")) {
+            RoomPageBenchmark.measure();
         }
         if (wanted.contains("technique")) {
             org.openjdk.jmh.Main.main(new String[] {TechniqueBenchmark.class.getSimpleName()});

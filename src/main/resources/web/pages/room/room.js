@@ -69,7 +69,7 @@ function body() {
   return html`
     ${state.warned ? html`<p class="tell caution warned" role="alert"><strong>Clears in 20 seconds.</strong>Touch the page or press a key to keep it.</p>` : nothing}
     ${state.asksToken ? tokenForm(state.tokenTrouble, useToken, state.exams.length ? act.notNow : null) : nothing}
-    ${state.failed ? html`<p class="tell blocking" role="alert"><strong>The chart cannot be shown.</strong>${state.failed}</p>` : nothing}
+    ${state.failed ? html`<p class="tell blocking" role="alert"><strong>The chart cannot be shown.</strong> ${state.failed}</p>` : nothing}
     ${keptTrouble(state)}
     ${state.exams.length === 0 ? waiting() : state.chosen ? answered() : finding(state, act)}`;
 }
