@@ -62,7 +62,7 @@ public final class RoomPageBenchmark {
     }
 
     private static double firstPaint(Visit visit) {
-        var page = visit.open("/");
+        var page = visit.open("about:blank");
         page.navigate("/rooms/r1#token=demo-r1");
         page.waitForFunction("performance.getEntriesByName('first-contentful-paint').length === 1");
         return ((Number) page.evaluate("performance.getEntriesByName('first-contentful-paint')[0].startTime"))
