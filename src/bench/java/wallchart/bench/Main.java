@@ -10,9 +10,21 @@ public final class Main {
 
     private Main() {}
 
-    public static void main(String[] names) throws Exception {
-        var wanted =
-                names.length == 0 ? List.of("technique", "http", "store", "ledger", "physics", "pack", "page") : List.of(names);
+    /** Ends the process itself: the driver of the browser would keep it. */
+    public static void main(String[] names) {
+        try {
+            run(names);
+            System.exit(0);
+        } catch (Exception failed) {
+            failed.printStackTrace();
+            System.exit(1);
+        }
+    }
+
+    private static void run(String[] names) throws Exception {
+        var wanted = names.length == 0
+                ? List.of("technique", "http", "store", "ledger", "physics", "pack", "page")
+                : List.of(names);
         if (wanted.contains("store")) {
             StoreSize.measure();
         }

@@ -12,6 +12,11 @@ public final class RoomPageBenchmark {
 
     private static final int OPENINGS = 15;
     private static final int QUESTIONS = 60;
+    private static final String ROOM = "/rooms/r1#token=demo-r1";
+
+    /** A heading, a paragraph and a style sheet: what any page costs on this machine at this hour. */
+    private static final String PLAIN = "/problems/not-found";
+
     private static final double SLOW_MS = 60_000;
 
     /** From the key to the frame after the one in which kV stands there for that thickness. */
@@ -42,31 +47,40 @@ public final class RoomPageBenchmark {
     }
 
     private static void firstPaints(DemoService service, Visit visit) {
+        var plain = new ArrayList<Double>();
         var cold = new ArrayList<Double>();
         for (int i = 0; i < OPENINGS; i++) {
             try (var fresh = new Visit(service.address(), Screen.SMALL)) {
-                cold.add(firstPaint(fresh));
+                plain.add(firstPaint(fresh, PLAIN));
+            }
+            try (var fresh = new Visit(service.address(), Screen.SMALL)) {
+                cold.add(firstPaint(fresh, ROOM));
             }
         }
+        say("First paint of a page of one paragraph, for comparison", plain);
         say("First paint of a browser that was never here", cold);
         var installed = new ArrayList<Double>();
-        firstPaint(visit);
+        firstPaint(visit, ROOM);
         visit.page()
                 .locator(".regions")
                 .waitFor(new com.microsoft.playwright.Locator.WaitForOptions().setTimeout(SLOW_MS));
-        visit.page().waitForFunction("navigator.serviceWorker.controller !== null");
+        until(visit.page(), "navigator.serviceWorker.controller !== null");
         for (int i = 0; i < OPENINGS; i++) {
-            installed.add(firstPaint(visit));
+            installed.add(firstPaint(visit, ROOM));
         }
         say("First paint of the installed page", installed);
     }
 
-    private static double firstPaint(Visit visit) {
+    private static double firstPaint(Visit visit, String address) {
         var page = visit.open("about:blank");
-        page.navigate("/rooms/r1#token=demo-r1");
-        page.waitForFunction("performance.getEntriesByName('first-contentful-paint').length === 1");
+        page.navigate(address);
+        until(page, "performance.getEntriesByName('first-contentful-paint').length === 1");
         return ((Number) page.evaluate("performance.getEntriesByName('first-contentful-paint')[0].startTime"))
                 .doubleValue();
+    }
+
+    private static void until(Page page, String condition) {
+        page.waitForCondition(() -> (boolean) page.evaluate(condition));
     }
 
     private static void answers(Page page) {
@@ -75,7 +89,7 @@ public final class RoomPageBenchmark {
             page.keyboard().press("Escape");
             page.keyboard().type(i % 2 == 0 ? "ka1" : "lsl2");
             page.keyboard().press(i % 2 == 0 ? "2" : "6");
-            page.waitForFunction("window.shown > 0");
+            until(page, "window.shown > 0");
             times.add(((Number) page.evaluate("window.shown")).doubleValue());
         }
         say("Technique after the last key", times);

@@ -120,6 +120,28 @@ class RoomWorkstationBrowserTest {
     }
 
     @Test
+    void a_service_that_is_busy_at_the_first_opening_is_asked_again_without_anybody_doing_anything() {
+        try (var visit = SITE.visit(Screen.SMALL)) {
+            visit.page().clock().install();
+            visit.page().route("**/pack", RoomWorkstationBrowserTest::busy);
+            visit.open("/rooms/r1#token=demo-r1");
+            assertThat(visit.page().getByRole(com.microsoft.playwright.options.AriaRole.ALERT))
+                    .containsText("The chart cannot be shown. try again shortly");
+            visit.assertAccessible();
+            visit.page().unrouteAll();
+            visit.page().clock().fastForward("00:06");
+            assertThat(visit.page().locator(".regions")).isVisible();
+        }
+    }
+
+    private static void busy(Route route) {
+        route.fulfill(new Route.FulfillOptions()
+                .setStatus(503)
+                .setContentType("application/problem+json")
+                .setBody("{\"code\": \"unavailable\", \"detail\": \"try again shortly\"}"));
+    }
+
+    @Test
     void a_review_that_is_overdue_is_said_at_the_foot() {
         try (var visit = SITE.visit(Screen.SMALL)) {
             visit.page()
