@@ -1,6 +1,7 @@
 package wallchart.browser;
 
 import java.nio.file.Path;
+import java.util.function.Function;
 import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
@@ -9,14 +10,28 @@ import wallchart.DemoService;
 /** The demo department of one test class: {@code @RegisterExtension static final DemoSite SITE = new DemoSite();} */
 final class DemoSite implements BeforeAllCallback, AfterAllCallback {
 
+    private final Function<Path, DemoService> start;
     private Path folder;
     private DemoService service;
     private int port;
 
+    DemoSite() {
+        this(DemoService::start);
+    }
+
+    private DemoSite(Function<Path, DemoService> start) {
+        this.start = start;
+    }
+
+    /** The same department with its lengths in inches. */
+    static DemoSite inInches() {
+        return new DemoSite(DemoService::startInInches);
+    }
+
     @Override
     public void beforeAll(ExtensionContext context) {
         folder = Path.of("target", "browser", context.getRequiredTestClass().getSimpleName());
-        service = DemoService.start(folder);
+        service = start.apply(folder);
         port = service.port();
     }
 

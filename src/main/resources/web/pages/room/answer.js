@@ -66,7 +66,10 @@ function decimalsSmall(written) {
 const differs = (text) => html`<span class="differs">${text}</span>`;
 
 /** '24x30' -> '24×30' in the site's unit. */
-const field = (written, unit) => written.split('x').map((side) => lengthNumber(side, unit)).join('×');
+function field(written, unit) {
+  const [short, long] = written.split('x').map((side) => decimalsSmall(lengthNumber(side, unit)));
+  return html`${short}×${long}`;
+}
 
 /** '10:1' and its focal distance, which tells two grids of one ratio apart. */
 export function gridWords(id, grids, unit) {
@@ -83,7 +86,7 @@ export function gridName(id, grids, unit) {
 
 /** Somebody looked at a neighbouring band: nobody may take that for the answer to the measurement. */
 const notMeasured = ({ measured, typed, unit }) => (measured === null ? nothing : html`
-  <p class="tell blocking"><strong>Not the measured thickness.</strong>Measured ${measured} ${unit}, which is outside the chart; this is for
+  <p class="tell blocking"><strong>Not the measured thickness.</strong> Measured ${measured} ${unit}, which is outside the chart; this is for
     ${typed} ${unit}. Decide under local rules.</p>`);
 
 function kept({ answer, unit }) {
@@ -98,7 +101,7 @@ function kept({ answer, unit }) {
 function cautions({ cautions: all }) {
   const own = all.slice(0, -1);
   return own.length === 0 ? nothing : html`
-    <ul class="cautions" aria-label="Cautions">${own.map((text) => html`<li class="tell caution"><strong>Caution.</strong>${text}</li>`)}</ul>`;
+    <ul class="cautions" aria-label="Cautions">${own.map((text) => html`<li class="tell caution"><strong>Caution.</strong> ${text}</li>`)}</ul>`;
 }
 
 function cost({ dose, row }, { unit }) {
@@ -120,7 +123,7 @@ export function placing(row) {
   return html`
     <section class="placing" aria-label="Positioning">
       <dl>
-        <div class="measure"><dt>Measure</dt><dd>${row.measureAt || 'along the central ray, positioned as for the exposure'}</dd></div>
+        <div class="measure"><dt>Measure</dt> <dd>${row.measureAt || 'along the central ray, positioned as for the exposure'}</dd></div>
         ${line('Centre', row.centring)}
         ${line('Central ray', angle === null ? '' : angleWords(angle))}
         ${line('Breathing', row.breathing)}
@@ -133,7 +136,7 @@ export function placing(row) {
     </section>`;
 }
 
-const line = (name, text) => (text ? html`<div><dt>${name}</dt><dd>${text}</dd></div>` : nothing);
+const line = (name, text) => (text ? html`<div><dt>${name}</dt> <dd>${text}</dd></div>` : nothing);
 
 function angleWords(degrees) {
   if (degrees === 0) return 'perpendicular (0°)';

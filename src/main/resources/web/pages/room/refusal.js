@@ -41,7 +41,7 @@ function nearest(problem, state, act) {
 /** What would do, each tried by the service with this room's limits. */
 function others(problem, act) {
   const asked = problem.alternativeQuestions ?? [];
-  const texts = (problem.alternatives ?? []).filter((text) => !asked.some((each) => each.text === text));
+  const texts = (problem.alternatives ?? []).filter((text) => !asked.some((each) => each.text === text) && !problem.detail.includes(text));
   return html`
     ${asked.map((each) => html`<button type="button" class="first" @click=${() => act.instead(each)}>Ask with ${each.text}</button>`)}
     ${texts.length ? html`<p>${asked.length ? 'Or, by judgement:' : 'What would do, by judgement:'} ${texts.join('; ')}</p>` : nothing}`;

@@ -22,6 +22,7 @@ import { number } from './thickness.js';
 import { length } from '/pages/words.js';
 
 const PULSE_MS = 30_000;
+const AGAIN_MS = 5_000;
 const room = decodeURIComponent(location.pathname.split('/')[2]);
 const state = {
   ...EMPTY, room, unit: 'cm', site: null, head: null, pack: null, exams: [], link: 'unknown', liveChart: null,
@@ -69,7 +70,7 @@ function body() {
   return html`
     ${state.warned ? html`<p class="tell caution warned" role="alert"><strong>Clears in 20 seconds.</strong>Touch the page or press a key to keep it.</p>` : nothing}
     ${state.asksToken ? tokenForm(state.tokenTrouble, useToken, state.exams.length ? act.notNow : null) : nothing}
-    ${state.failed ? html`<p class="tell blocking" role="alert"><strong>The chart cannot be shown.</strong>${state.failed}</p>` : nothing}
+    ${state.failed ? html`<p class="tell blocking" role="alert"><strong>The chart cannot be shown.</strong> ${state.failed} Tried again every ${AGAIN_MS / 1000} seconds.</p>` : nothing}
     ${keptTrouble(state)}
     ${state.exams.length === 0 ? waiting() : state.chosen ? answered() : finding(state, act)}`;
 }
@@ -117,15 +118,16 @@ async function useToken(text) {
 /** Opens the kept pack, or fetches it; everything that the page lists comes from it. */
 async function start() {
   state.opening = true;
-  state.failed = null;
   draw();
   try {
     take(await open(room, tokens.token(room)));
+    state.failed = null;
   } catch (failed) {
     refused(failed);
   }
   state.opening = false;
   draw();
+  if (state.failed) window.setTimeout(() => { if (!state.pack) start(); }, AGAIN_MS);
 }
 
 function take(pack) {
@@ -149,8 +151,9 @@ function take(pack) {
 }
 
 function refused(failed) {
-  if (failed instanceof api.Problem && (failed.status === 401 || failed.status === 403)) act.needsToken(failed.status);
-  else state.failed = failed.message;
+  const token = failed instanceof api.Problem && (failed.status === 401 || failed.status === 403);
+  state.failed = token ? null : failed.message;
+  if (token) act.needsToken(failed.status);
 }
 
 /** Whether the service answers, and which version it has, also while nobody asks. */

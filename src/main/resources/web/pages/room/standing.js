@@ -18,12 +18,12 @@ export function foot(state, now) {
     ${chart ? html`
       <p class="chart">
         <b>Chart version ${chart.version}</b> <b>holds for this room only</b>
+        ${link(state, now)}
         <span>signed by ${chart.signedBy}</span>
         <span>in force since ${day(chart.inForceFrom)}</span>
         ${review(chart, now)}
         <span><code title="digest of the version">${digest(chart.digest)}</code></span>
         ${state.head?.next ? html`<b>version ${state.head.next.version} from ${moment(state.head.next.inForceFrom)}</b>` : nothing}
-        ${link(state, now)}
       </p>` : nothing}`;
 }
 
@@ -58,5 +58,5 @@ export function link(state, now) {
 export function keptTrouble({ pack }) {
   const trouble = pack?.trouble;
   if (!trouble || ['unreachable', 'token-refused'].includes(trouble.code)) return nothing;
-  return html`<p class="tell caution"><strong>Kept chart.</strong>${trouble.message}</p>`;
+  return html`<p class="tell caution"><strong>Kept chart.</strong> ${trouble.message}</p>`;
 }

@@ -12,7 +12,7 @@ export function tokenForm(why, given, cancel) {
   };
   return html`
     <form class="token panel" @submit=${submit} data-own-keys>
-      <div role="alert">${why ? html`<p class="tell blocking"><strong>${why.title}</strong>${why.text}</p>` : nothing}</div>
+      <div role="alert">${why ? html`<p class="tell blocking"><strong>${why.title}</strong> ${why.text}</p>` : nothing}</div>
       <label class="field">This workstation's room token, from your administrator
         <input name="token" type="password" autocomplete="off" spellcheck="false" required></label>
       <div class="row"><button class="first">Keep it at this screen</button>
