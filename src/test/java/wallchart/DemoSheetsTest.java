@@ -9,6 +9,7 @@ import io.restassured.specification.RequestSpecification;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,9 +54,9 @@ class DemoSheetsTest {
                 .path("rows");
         var read = ReadRow.of(sheet);
         assertThat(read).hasSameSizeAs(rows).hasSizeGreaterThan(100);
-        var site = lead().get("/api/v1/site");
+        var words = Words.of(lead().get("/api/v1/site"), now);
         for (var row : rows) {
-            assertThat(read.stream().filter(printed -> isOf(row, printed, site, now)))
+            assertThat(read.stream().filter(printed -> isOf(row, printed, words)))
                     .as(room + " " + row.get("key") + " on " + paper)
                     .hasSize(1);
         }
@@ -68,13 +69,36 @@ class DemoSheetsTest {
         assertThat(sheet.words()).contains(now.<String>path("chart.digest"), now.<String>path("chart.meaning"));
     }
 
-    private static boolean isOf(Map<String, Object> row, ReadRow read, Response site, Response room) {
-        return dense(read.examination())
-                        .equals(dense(label(site, "bodyParts", "bodyPart", row) + ", "
-                                + label(site, "projections", "projection", row)
+    /** What the interface calls things, by their ids. */
+    private record Words(
+            Map<String, String> parts,
+            Map<String, String> projections,
+            Map<String, String> groups,
+            Map<String, String> receptors,
+            Map<String, String> targets) {
+        static Words of(Response site, Response room) {
+            return new Words(
+                    map(site, "bodyParts", "bodyPart", "label"),
+                    map(site, "projections", "projection", "label"),
+                    map(site, "patientGroups", "id", "label"),
+                    map(room, "receptors", "id", "name"),
+                    map(room, "receptors", "id", "targetExposureIndex"));
+        }
+
+        private static Map<String, String> map(Response from, String list, String key, String value) {
+            List<Map<String, Object>> entries = from.path(list);
+            return entries.stream()
+                    .collect(Collectors.toMap(entry -> number(entry.get(key)), entry -> number(entry.get(value))));
+        }
+    }
+
+    private static boolean isOf(Map<String, Object> row, ReadRow read, Words words) {
+        return read.thickness().equals(band(row))
+                && dense(read.examination())
+                        .equals(dense(words.parts().get(row.get("bodyPart")) + ", "
+                                + words.projections().get(row.get("projection"))
                                 + String.valueOf(row.get("support")).replace("-", "")))
-                && read.section().contains(" – " + group(site, row))
-                && read.thickness().equals(band(row))
+                && read.section().contains(" – " + words.groups().get(row.get("patientGroup")))
                 && read.kV().equals(number(row.get("kV")))
                 && exposure(row, read)
                 && read.reference().equals(number(row.get("referenceThicknessCm")))
@@ -83,22 +107,9 @@ class DemoSheetsTest {
                 && grid(row, read)
                 && dense(read.receptor())
                         .contains(dense("field " + row.get("fieldCm") + " cm " + row.get("orientation")))
-                && dense(read.receptor()).contains(dense(receptor(room, row, "name")))
-                && within(row, read, room)
+                && dense(read.receptor()).contains(dense(words.receptors().get(row.get("receptor"))))
+                && within(row, read, words)
                 && words(row, read);
-    }
-
-    private static String label(Response site, String list, String id, Map<String, Object> row) {
-        return site.path(list + ".find { it." + id + " == '" + row.get(id) + "' }.label");
-    }
-
-    private static String group(Response site, Map<String, Object> row) {
-        return site.path("patientGroups.find { it.id == '" + row.get("patientGroup") + "' }.label");
-    }
-
-    private static String receptor(Response room, Map<String, Object> row, String member) {
-        Object found = room.path("receptors.find { it.id == '" + row.get("receptor") + "' }." + member);
-        return number(found);
     }
 
     private static String band(Map<String, Object> row) {
@@ -106,7 +117,7 @@ class DemoSheetsTest {
         return number(ends.get(0)) + "–" + number(ends.get(1));
     }
 
-    /** As JSON writes it: 62 and not 62.0. */
+    /** As people write it: 62 and not 62.0. */
     private static String number(Object value) {
         return value instanceof Number
                 ? new java.math.BigDecimal(value.toString())
@@ -134,7 +145,7 @@ class DemoSheetsTest {
                 : dense(read.grid()).endsWith("(" + row.get("grid") + ")");
     }
 
-    private static boolean within(Map<String, Object> row, ReadRow read, Response room) {
+    private static boolean within(Map<String, Object> row, ReadRow read, Words words) {
         var window = (List<?>) row.get("kVWindow");
         var rate = number(row.get("thicknessRate"));
         var rule =
@@ -147,7 +158,7 @@ class DemoSheetsTest {
         var target = row.get("targetExposureIndex");
         var said = dense(read.within());
         return said.startsWith(rule)
-                && said.contains("targetEI" + (target == null ? receptor(room, row, "targetExposureIndex") : target))
+                && said.contains("targetEI" + (target == null ? words.targets().get(row.get("receptor")) : target))
                 && (window == null || said.contains(number(window.get(0)) + "to" + number(window.get(1)) + "kV"))
                 && (row.get("longestTimeMs") == null
                         || said.contains("atmost" + number(row.get("longestTimeMs")) + "ms"))
