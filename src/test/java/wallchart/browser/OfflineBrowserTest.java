@@ -1,5 +1,6 @@
 package wallchart.browser;
 
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
@@ -71,6 +72,39 @@ class OfflineBrowserTest {
         // the demo's room has a version signed for some days later
         assertThat((String) page.evaluate(FOUND))
                 .contains("\"cautions\":[\"this is version 2, kept here; version 3 is in force since");
+    }
+
+    @Test
+    void at_the_page_itself_an_examination_is_answered_offline_and_the_age_stands_in_sight() {
+        try (var visit = SITE.visit(Screen.SMALL)) {
+            visit.page().clock().install();
+            var room = RoomPage.open(visit, "r1");
+            visit.page().evaluate(BEGIN);
+            SITE.stop();
+            try {
+                var page = visit.page();
+                page.reload();
+                assertThat(page.locator(".regions")).isVisible();
+                room.type("kn ap tab").press("Enter").type("12.3");
+                assertThat(page.locator("#foot")).containsText("offline, chart given out");
+                assertThat(room.technique()).containsText("kV");
+                visit.assertAccessible();
+                visit.picture("offline-fresh");
+                page.clock().fastForward(Duration.ofHours(25).toMillis());
+                assertThat(page.locator("#foot .caution")).containsText("given out 25 hours ago");
+                visit.picture("offline-amber");
+                page.clock().fastForward(Duration.ofDays(7).toMillis());
+                assertThat(page.locator("#foot .blocking")).containsText("given out 8 days ago");
+                visit.assertAccessible();
+                visit.picture("offline-red");
+                room.press("Escape").type("kn ap tab").press("Enter").type("12.3");
+                assertThat(page.locator("main")).containsText("version 3 is in force since");
+                visit.picture("offline-red-answer");
+            } finally {
+                SITE.startAgain();
+            }
+            visit.assertClean();
+        }
     }
 
     @Test
