@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.AriaRole;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,6 +13,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import wallchart.print.ParsedSheet;
@@ -145,6 +147,57 @@ class SheetsBrowserTest {
             page.getByRole(AriaRole.BUTTON, named("Print r1")).click();
             assertThat(page.getByRole(AriaRole.ALERT).first()).containsText("has no row there");
             visit.assertAccessible();
+        }
+    }
+
+    /** The demo has no superseded sheet that hangs; what the interface would say of one is put in its place. */
+    @ParameterizedTest
+    @CsvSource({"superseded,SUPERSEDED: take it down", "equipment-moved,EQUIPMENT MOVED: ask the room page"})
+    void what_no_longer_holds_is_said_in_words_of_its_own(String state, String word) {
+        var answer =
+                """
+                {"sheet": "CDFG-HJKM-NPQR", "site": "Larkfield", "room": "r1", "roomName": "Room 1", "version": 2,
+                 "patientGroup": null, "region": "Spine", "printedAt": "2026-03-02T08:00:00Z", "state": "%s",
+                 "since": "2026-03-09T06:00:00Z", "until": null, "reviewOverdueSince": null, "versionInForce": 3,
+                 "takenDownAt": null, "say": "It does not hold.", "nextStep": "Take it down."}"""
+                        .formatted(state);
+        try (var visit = SITE.visit(Screen.TOUCH)) {
+            visit.page()
+                    .route(
+                            "**/api/v1/sheets/*",
+                            route -> route.fulfill(new Route.FulfillOptions()
+                                    .setContentType("application/json")
+                                    .setBody(answer)));
+            var page = visit.open("/sheets/CDFGHJKMNPQR");
+            assertThat(page.locator(".verdict .word")).hasText(word);
+            assertThat(page.locator(".verdict")).containsText("9 Mar 2026");
+            assertThat(page.locator(".verdict")).not().containsText("CURRENT");
+            visit.assertAccessible();
+            visit.picture("sheet-" + state);
+            dim(page);
+            visit.assertAccessible();
+        }
+    }
+
+    @Test
+    void superseded_sheets_stand_first_until_they_are_noted() {
+        var line =
+                """
+                {"sheet": "CDFG-HJKM-NPQR", "room": "r1", "version": 1, "digest": "sha256:0", "equipmentRevision": 1, "paper": "a4",
+                 "patientGroup": null, "region": null, "printedAt": "2026-03-02T08:00:00Z", "printedBy": "A. Reader", "role": "lead",
+                 "state": "superseded", "since": "2026-03-09T06:00:00Z", "takenDownAt": null, "takenDownBy": null}""";
+        try (var visit = SITE.visit(Screen.TOUCH).as("lead")) {
+            visit.page()
+                    .route(
+                            "**/api/v1/sheets",
+                            route -> route.fulfill(new Route.FulfillOptions()
+                                    .setContentType("application/json")
+                                    .setBody("{\"toTakeDown\": [" + line + "], \"sheets\": [" + line + "]}")));
+            var page = visit.open("/sheets");
+            assertThat(page.locator("section").first()).containsText("One sheet to look for");
+            assertThat(page.locator("section").first().locator(".mark")).hasText("superseded");
+            visit.assertAccessible();
+            visit.picture("sheets-to-take-down");
         }
     }
 }

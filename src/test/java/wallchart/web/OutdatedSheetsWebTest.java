@@ -11,10 +11,16 @@ import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.time.Duration;
 import java.util.HashMap;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wallchart.audit.Verification;
+import wallchart.chart.ChartFixtures;
+import wallchart.chart.ChartRules;
+import wallchart.chart.Charts;
+import wallchart.chart.Draft;
+import wallchart.chart.Publication;
 import wallchart.people.Role;
 import wallchart.print.ParsedSheet;
 
@@ -125,5 +131,30 @@ class OutdatedSheetsWebTest {
         assertThat(ParsedSheet.of(print(service.workstation("r1"), "").asByteArray())
                         .words(1))
                 .contains("REVIEW OVERDUE since 2027-02-02");
+    }
+
+    /** Somebody signs past the memory of the one who prints, as in the moment between the signature and its announcement. */
+    @Test
+    void a_version_that_is_signed_while_a_sheet_is_made_stands_on_that_sheet() {
+        var services = service.services();
+        var lead = Department.person(services.people(), "second-lead", Role.LEAD);
+        service.clock().advance(Duration.ofMinutes(1));
+        var published = new Charts(service.database(), services.rooms(), ChartRules.adultsOnly())
+                .publish(
+                        lead,
+                        new Draft(
+                                "r1",
+                                2,
+                                ChartFixtures.aChart().withBand(17, 24).content(),
+                                "Chart 3",
+                                "made in the same moment",
+                                "approved for use",
+                                Optional.empty(),
+                                Department.REVIEW_DUE));
+        assertThat(published).isInstanceOf(Publication.Published.class);
+        assertThat(services.charts().versions("r1").get(0).number()).isEqualTo(2);
+        var sheet = ParsedSheet.of(print(service.workstation("r1"), "").asByteArray());
+        assertThat(sheet.words(1)).contains("Version 3, in force since", "17–24");
+        register().then().body("sheets", hasSize(1)).body("sheets[0].version", equalTo(3));
     }
 }
