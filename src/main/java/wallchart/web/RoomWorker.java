@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import wallchart.store.Sha256;
 import wallchart.web.view.Json;
 
@@ -67,9 +68,14 @@ final class RoomWorker {
 
     private void add(String address, Document file) {
         digests.put(address, "sha256-" + Base64.getEncoder().encodeToString(sha256(file.bytes())));
-        var text = new String(file.bytes(), StandardCharsets.UTF_8);
-        NAMED.matcher(text).results().forEach(found -> follow(found.group(1)));
-        NEIGHBOUR.matcher(text).results().forEach(found -> follow(folder(address, found.group(1)) + found.group(2)));
+        named(address, new String(file.bytes(), StandardCharsets.UTF_8)).forEach(this::follow);
+    }
+
+    /** Addresses of the files that a file names. */
+    static Stream<String> named(String address, String text) {
+        return Stream.concat(
+                NAMED.matcher(text).results().map(found -> found.group(1)),
+                NEIGHBOUR.matcher(text).results().map(found -> folder(address, found.group(1)) + found.group(2)));
     }
 
     private void follow(String address) {

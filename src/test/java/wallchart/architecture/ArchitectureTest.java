@@ -72,6 +72,16 @@ class ArchitectureTest {
     }
 
     @Test
+    void pdf_and_square_codes_are_written_only_where_sheets_are_printed() {
+        for (var library : List.of("com.lowagie..", "io.nayuki..")) {
+            onlyIn(library, "wallchart.print..").check(OURS);
+            assertThat(onlyIn(library, "wallchart.print..").evaluate(PLANTED).hasViolation())
+                    .as(library)
+                    .isTrue();
+        }
+    }
+
+    @Test
     void sql_is_spoken_only_in_the_store_and_in_package_private_store_and_columns_classes() {
         speaksSql().check(OURS);
         assertThat(speaksSql().evaluate(PLANTED).hasViolation()).isTrue();

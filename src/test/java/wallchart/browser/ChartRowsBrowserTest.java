@@ -129,8 +129,7 @@ class ChartRowsBrowserTest {
             page.getByLabel("Words in a row").fill("knee ap");
             assertThat(page.locator("#how-many")).containsText(" of 469 rows");
             assertThat(page.locator("tr[data-row] .opener").first()).containsText("Knee");
-            page.getByLabel("Support", new Page.GetByLabelOptions().setExact(true))
-                    .selectOption("table-bucky");
+            page.locator("#filter-support").selectOption("table-bucky");
             assertThat(page.locator("tr[data-row] td[data-name=support]").first())
                     .hasText("table bucky");
             page.getByLabel("Words in a row").fill("nothing reads like this");
@@ -324,7 +323,7 @@ class ChartRowsBrowserTest {
     void another_room_is_opened_from_the_list() {
         try (var visit = SITE.visit(Screen.SMALL).as("lead")) {
             var page = visit.open("/charts/r1");
-            page.getByLabel("Room", new Page.GetByLabelOptions().setExact(true)).selectOption("r3");
+            page.locator("#room-picker").selectOption("r3");
             page.getByText("Open this room").click();
             assertThat(page.locator("h1")).hasText("Chart of Mobile unit 3, wards and children's unit");
             assertThat(Set.of(page.url())).containsExactly(SITE.address() + "/charts/r3");

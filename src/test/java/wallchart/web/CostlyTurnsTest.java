@@ -87,4 +87,24 @@ class CostlyTurnsTest {
         }
         assertThat(isServed(turns.of(ctx -> {}))).isTrue();
     }
+
+    @Test
+    void what_is_there_already_waits_for_nobody_and_what_is_not_does() {
+        var turns = new CostlyTurns(1);
+        var end = new CountDownLatch(1);
+        var threads = Executors.newFixedThreadPool(MANY);
+        var busy = turns.of(slow(end));
+        IntStream.range(0, 5).forEach(i -> threads.execute(() -> isServed(busy)));
+        var answered = new AtomicInteger();
+        Handler handler = ctx -> answered.incrementAndGet();
+        while (isServed(turns.unless(ctx -> false, handler))) {
+            Thread.onSpinWait(); // until all five have come
+        }
+        answered.set(0);
+        assertThat(isServed(turns.unless(ctx -> true, handler))).isTrue();
+        assertThat(isServed(turns.unless(ctx -> false, handler))).isFalse();
+        assertThat(answered).hasValue(1);
+        end.countDown();
+        threads.shutdown();
+    }
 }

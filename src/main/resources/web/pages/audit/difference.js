@@ -76,7 +76,8 @@ const changed = (rows) => (rows.length === 0 ? html`<p>No field differs.</p>` : 
 const compared = (found) => html`
   <p>Against version ${found.from}: ${found.amended.length} rows amended, ${found.added.length} added, ${found.withdrawn.length} withdrawn${
     found.addedAdjustments.length + found.withdrawnAdjustments.length + found.amendedAdjustments.length
-      ? `; named adjustments: ${found.addedAdjustments.length} added, ${found.withdrawnAdjustments.length} withdrawn, ${found.amendedAdjustments.length} amended` : ''}${
+      ? `; named adjustments: ${found.addedAdjustments.length} added, ${found.withdrawnAdjustments.length} withdrawn,
+        ${found.amendedAdjustments.length} amended` : ''}${
     found.reordered ? '; rows stand in another order' : ''}.</p>
   ${found.amended.length ? amended(found.amended) : nothing}
   ${rowList('Added', found.added)}

@@ -47,7 +47,8 @@ const inFull = (whole) => html`
   ${fits(whole)}
   ${neighbours(whole)}
   ${members(whole.event)}
-  ${whole.event.room ? html`<p><a class="button" href=${past(whole.event)}>What was ${roomName(whole.event.room)} told from then on?</a></p>` : nothing}
+  ${whole.event.room ? html`<p><a class="button"
+    href=${past(whole.event)}>What was ${roomName(whole.event.room)} told from then on?</a></p>` : nothing}
   ${open.difference ? differencePanel(open.difference) : open.failed ? nothing : html`<p>Reading what it changed …</p>`}
   ${saidBeside(whole.event.details)}
   ${proofOf(whole)}`;

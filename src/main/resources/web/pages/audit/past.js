@@ -88,7 +88,8 @@ const form = (now, draw) => html`
       <input type="datetime-local" name="at" step="1" required .value=${localMoment(now.at ?? past.opened)}></label>
     <label class="field">Body part<select name="bodyPart" required>
       <option value="">choose</option>${site().regions.map((region) => html`<optgroup label=${region.label}>
-        ${site().bodyParts.filter((part) => part.region === region.region).map((part) => option(part.bodyPart, part.label, now.bodyPart))}</optgroup>`)}</select></label>
+        ${site().bodyParts.filter((part) => part.region === region.region)
+          .map((part) => option(part.bodyPart, part.label, now.bodyPart))}</optgroup>`)}</select></label>
     <label class="field">Projection<select name="projection" required>
       <option value="">choose</option>${site().projections.map((one) => option(one.projection, one.label, now.projection))}</select></label>
     <label class="field">Patient group<select name="patientGroup">
@@ -111,13 +112,15 @@ const told = (found) => html`
   <p class="set"><strong>${setting(found.set)}</strong></p>
   <dl class="facts">
     <dt>Row</dt><dd>${found.row.key}</dd>
-    <dt>Asked with</dt><dd>${length(found.asked.thicknessCm, site().lengthUnit)}, SID ${length(found.asked.sidCm, site().lengthUnit)}, grid ${found.asked.grid}${
+    <dt>Asked with</dt><dd>${length(found.asked.thicknessCm, site().lengthUnit)}, SID ${length(found.asked.sidCm, site().lengthUnit)},
+      grid ${found.asked.grid}${
       found.asked.adjustments.length ? `, ${found.asked.adjustments.join(', ')}` : ''}</dd>
     <dt>Chart</dt><dd>version ${found.chart.version} of ${roomName(found.room)}, in force from ${instant(found.chart.inForceFrom)}<br>
       <code>${found.chart.digest}</code></dd>
     <dt>Signed</dt><dd>by ${found.chart.signedBy}, ${instant(found.chart.signedAt)}: “${found.chart.meaning}”</dd>
     <dt>Equipment</dt><dd>revision ${found.equipment.revision}<br><code>${found.equipment.digest}</code></dd>
-    ${found.dose ? html`<dt>Dose estimate</dt><dd>entrance air kerma ${trimmed(found.dose.entranceAirKermaMicroGy / 1000, 3)} mGy with backscatter,
+    ${found.dose ? html`<dt>Dose estimate</dt>
+      <dd>entrance air kerma ${trimmed(found.dose.entranceAirKermaMicroGy / 1000, 3)} mGy with backscatter,
       within ${found.dose.uncertaintyPercent} %; output ${found.dose.outputSource}.
         For the technique, never a patient's dose.</dd>` : nothing}
   </dl>

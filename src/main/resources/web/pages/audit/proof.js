@@ -39,7 +39,8 @@ export const proofPanel = (draw) => html`
       <button type="button" ?disabled=${proof.state === 'running'} @click=${() => verify(draw)}>Verify now</button>
     </div>
     <div role="status">${verdict()}</div>
-    ${proof.state === 'running' ? html`<p><progress aria-label="Verifying"></progress> <span aria-hidden="true">${proof.seconds} s</span></p>` : nothing}
+    ${proof.state === 'running' ? html`<p><progress aria-label="Verifying"></progress>
+      <span aria-hidden="true">${proof.seconds} s</span></p>` : nothing}
     ${proof.found ? facts(proof.found) : nothing}
   </section>`;
 

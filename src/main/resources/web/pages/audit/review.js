@@ -61,7 +61,8 @@ export const reviewPanel = (draw) => html`${exportPanel()}${recording(draw)}${ea
 const exportPanel = () => html`
   <section class="panel" aria-labelledby="export-heading">
     <h2 id="export-heading">Take the ledger with you</h2>
-    <p>All events, one a line (NDJSON), oldest first. Each line is the canonical JSON (RFC 8785) of an event: take the member <code>hash</code> out, and the
+    <p>All events, one a line (NDJSON), oldest first. Each line is the canonical JSON (RFC 8785) of an event:
+      take the member <code>hash</code> out, and the
       SHA-256 of what is left is that hash; <code>prev</code> is the hash of the line before.
         So anybody can check it without this program.</p>
     <p>A cut end does not show in the lines themselves. Keep with the file how many events there were, and the hash of the newest:
@@ -81,13 +82,15 @@ async function stillSignedIn(event) {
 const recording = (draw) => html`
   <section class="panel" aria-labelledby="review-heading">
     <h2 id="review-heading">Record a review</h2>
-    ${person().role === 'physicist' ? form(draw) : html`<p>Medical physicists record what they looked at in the ledger and what they found. You can read their reviews below.</p>`}
+    ${person().role === 'physicist' ? form(draw) : html`<p>Medical physicists record what they looked at in the ledger and what they found.
+      You can read their reviews below.</p>`}
   </section>`;
 
 const form = (draw) => html`
   <div id="review-outcome" tabindex="-1" role="alert">
     ${review.refused ? trouble(review.refused) : nothing}
-    ${review.recorded ? html`<p class="tell good"><strong>Recorded</strong>as <a href=${fragment({ event: review.recorded.seq }, {})}>event ${review.recorded.seq}</a>.</p>` : nothing}
+    ${review.recorded ? html`<p class="tell good"><strong>Recorded</strong>
+      as <a href=${fragment({ event: review.recorded.seq }, {})}>event ${review.recorded.seq}</a>.</p>` : nothing}
   </div>
   <form class="review" @submit=${(event) => record(event, draw)} @input=${typed}>
     <div class="row">
@@ -119,7 +122,8 @@ const earlier = () => html`
 
 const line = (event) => html`
   <li><a href=${fragment({ event: event.seq }, {})}><strong>${actorName(event.actor)}</strong>, ${instant(event.at)}</a><br>
-    <span class="small">Looked at ${instant(event.details.from)} up to ${instant(event.details.to)}${event.details.room ? `, ${roomName(event.details.room)}` : ''}${
+    <span class="small">Looked at ${instant(event.details.from)} up to ${instant(event.details.to)}${
+      event.details.room ? `, ${roomName(event.details.room)}` : ''}${
       event.details.actor ? `, ${actorName(event.details.actor)}` : ''}${event.details.action ? `, ${event.details.action}` : ''};
       newest event then ${event.details.headSeq}</span>
     <blockquote>${event.details.findings}</blockquote></li>`;

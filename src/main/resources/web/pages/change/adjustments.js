@@ -1,6 +1,6 @@
 // Named adjustments in a table of their own: all of them are always sent together.
 import { html, nothing } from '/pages/lit-html.js';
-import { STATES } from '/pages/change/draft.js';
+import { STATES } from '/pages/change/fields.js';
 
 const NAMES = ['name', 'label', 'addKV', 'timesMAs', 'notes'];
 const LABELS = { name: 'Name', label: 'Label', addKV: 'Adds kV', timesMAs: 'Multiplies mAs', notes: 'Notes' };

@@ -1,8 +1,8 @@
 // How the table of rows is drawn: heads with units, cells with what stood there before, and beside each row what is to be said of it.
 import { html, render, nothing } from '/pages/lit-html.js';
 import { repeat } from '/pages/directives/repeat.js';
-import { keyLine, keyWords, shown, unitOf, columnOf, inWords } from '/pages/change/fields.js';
-import { Draft, STATES } from '/pages/change/draft.js';
+import { keyLine, keyWords, shown, unitOf, columnOf, inWords, STATES } from '/pages/change/fields.js';
+import { Draft } from '/pages/change/draft.js';
 
 const KINDS = { add: 'new row', amend: 'amended', withdraw: 'withdrawn' };
 const MARKS = { saved: 'good', waiting: 'caution', saving: 'caution', offered: 'caution', refused: 'blocking', conflict: 'blocking' };

@@ -1,17 +1,6 @@
 // A change while its author works on it: what the service has, what is typed on top of it, and what became of each row.
 import { DraftAdjustments, noAdjustments } from '/pages/change/draft-adjustments.js';
-import { textsOf, keyOf, KEY_FIELDS } from '/pages/change/fields.js';
-
-/** Named states of a row; each has its words. */
-export const STATES = {
-  untouched: 'as in the chart',
-  saved: 'saved',
-  offered: 'from before, not sent',
-  waiting: 'not yet saved',
-  saving: 'saving',
-  refused: 'not taken',
-  conflict: 'choose which',
-};
+import { textsOf, keyOf } from '/pages/change/fields.js';
 
 const SEND_SOON_MS = 400;
 
@@ -125,6 +114,15 @@ export class Draft extends DraftAdjustments {
       this.want(line, 'put');
     }
     this.changed();
+  }
+
+  /** Several rows at once, as from a block: drawn once. */
+  typeAll(edits) {
+    const { changed } = this;
+    this.changed = () => {};
+    edits.forEach(([key, fields]) => this.type(key, fields));
+    this.changed = changed;
+    changed();
   }
 
   /** What stands in a cell that is still being typed in: kept with the row, not sent before it is entered. */
@@ -260,11 +258,6 @@ export class Draft extends DraftAdjustments {
   /** Lines with something that the service has not confirmed. */
   unsent() {
     return [...this.rows.values(), this.adjustments].filter((line) => line.op !== null);
-  }
-
-  /** Whether an edit changes what the row is called. */
-  static moves(line) {
-    return KEY_FIELDS.some((name) => name in line.typed && !line.isNew);
   }
 
   /** The author chose between what they typed and what stands there by now. */

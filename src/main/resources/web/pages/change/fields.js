@@ -42,7 +42,6 @@ export const NAMES = COLUMNS.map(({ name }) => name);
 export const GROUPS = [...new Set(COLUMNS.map(({ group }) => group))];
 export const MAIN_GROUPS = ['Band', 'Exposure', 'Thickness rule', 'Notes'];
 export const columnOf = (name) => COLUMNS.find((one) => one.name === name);
-export const KEY_FIELDS = ['bodyPart', 'projection', 'patientGroup', 'support', 'bandFromCm', 'bandToCm'];
 
 const text = (value) => (value === null || value === undefined ? '' : String(value));
 
@@ -124,3 +123,14 @@ export function choicesOf(name, site, room) {
     default: return [];
   }
 }
+
+/** Named states of a row; each has its words. */
+export const STATES = {
+  untouched: 'as in the chart',
+  saved: 'saved',
+  offered: 'from before, not sent',
+  waiting: 'not yet saved',
+  saving: 'saving',
+  refused: 'not taken',
+  conflict: 'choose which',
+};

@@ -133,7 +133,7 @@ export class Grid {
   clear() {
     const { top, bottom, left, right } = this.selection();
     const fields = Object.fromEntries(this.columns.slice(left, right + 1).map(({ name }) => [name, '']));
-    this.lines.slice(top, bottom + 1).forEach((line) => this.draft.type(line.key, fields));
+    this.draft.typeAll(this.lines.slice(top, bottom + 1).map((line) => [line.key, fields]));
   }
 
   key(event) {
@@ -216,7 +216,7 @@ export class Grid {
     const cells = cellsOf(text);
     const { edits, refused } = cells.length ? block(cells, this.lines, this.columns, from, this.unit) : { refused: 'Nothing was copied.' };
     this.message = refused ?? '';
-    edits?.forEach(([key, fields]) => this.draft.type(key, fields));
+    if (edits) this.draft.typeAll(edits);
     this.activated?.();
     this.draw();
   }

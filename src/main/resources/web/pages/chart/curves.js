@@ -60,12 +60,14 @@ function drawn(now, content, changed) {
   const { courses, physics } = now;
   return html`
     ${refusals(courses)}${unpredicted(physics)}
+    <div>
     <div class="panel readout">
       <label class="field" for="thickness">Thickness, ${unit()}: move it with the arrow keys, or point into a plot</label>
       <input type="range" id="thickness" min="0" value="0">
       <div id="reading"></div>
     </div>
     ${places(courses, physics)}
+    </div>
     ${physics.findings.concat(now.ofChart).map(said)}
     ${offers(physics)}
     ${rowTable(now, content)}

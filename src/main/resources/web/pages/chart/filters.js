@@ -46,8 +46,8 @@ export function sorted(rows, look) {
 
 const option = (value, label, now) => html`<option value=${value} .selected=${value === now}>${label}</option>`;
 
-const choice = (label, now, options, chosen) => html`
-  <label class="field">${label}<select @change=${(event) => chosen(event.target.value)}>
+const choice = (label, id, now, options, chosen) => html`
+  <label class="field">${label}<select id="filter-${id}" @change=${(event) => chosen(event.target.value)}>
     ${option('', 'all', now)}${options.map(([value, words]) => option(value, words, now))}</select></label>`;
 
 const tick = (label, now, turned) => html`
@@ -63,9 +63,9 @@ export function filters(rows, look, set) {
     <form class="row filters" role="search" aria-label="Rows" @submit=${(event) => event.preventDefault()}>
       <label class="field">Words in a row
         <input type="search" id="words" .value=${look.text} @input=${(event) => set({ text: event.target.value })}></label>
-      ${choice('Body region', look.region, places, (region) => set({ region }))}
-      ${choice('Patients', look.group, groups, (one) => set({ group: one }))}
-      ${choice('Support', look.support, supports, (support) => set({ support }))}
+      ${choice('Body region', 'region', look.region, places, (region) => set({ region }))}
+      ${choice('Patients', 'patients', look.group, groups, (one) => set({ group: one }))}
+      ${choice('Support', 'support', look.support, supports, (support) => set({ support }))}
       ${tick('Only with findings', look.found, (found) => set({ found }))}
       ${tick('Under their region', look.byRegion, (byRegion) => set({ byRegion }))}
       <button type="button" ?disabled=${!isFiltered} @click=${() => set({ text: '', region: '', group: '', support: '', found: false })}

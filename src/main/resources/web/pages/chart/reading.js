@@ -19,6 +19,8 @@ export function predictedNear(point, physics) {
 const settingWords = (point) => `${point.kV} kV, ${point.row.aec ? `AEC, back-up ${point.mAs} mAs`
   : `${point.mAs} mAs (${point.mA} mA, ${trimmed(point.timeMs, 1)} ms)`}`;
 
+const ruleWords = ({ row, exact }) => `${trimmed(exact.kV, 2)} kV, ${row.aec ? 'back-up ' : ''}${trimmed(exact.mAs, 2)} mAs`;
+
 function receptorWords(point, near) {
   if (near === null) return 'not predicted';
   const where = near.thicknessCm === point.thicknessCm ? '' : ` at ${lengthNumber(near.thicknessCm, unit())} ${unit()}`;
@@ -37,7 +39,7 @@ function skinWords(dose, courses) {
 export const readingWords = (point, near, courses) => [
   ['Thickness', `${lengthNumber(point.thicknessCm, unit())} ${unit()}, band ${bandWords(point.row.bandCm)}`],
   ['Set', settingWords(point)],
-  ['By the rule, before stations', `${trimmed(point.exact.kV, 2)} kV, ${trimmed(point.exact.mAs, 2)} mAs`],
+  ['By the rule, before stations', ruleWords(point)],
   ['At the receptor, predicted', receptorWords(point, near)],
   ['At the skin, estimated', skinWords(point.dose, courses)],
 ];

@@ -86,7 +86,8 @@ export const outcome = (entry, asked) => html`
   </div>`;
 
 const meanwhile = (newest) => html`
-  <p class="tell blocking"><strong>Somebody was before you.</strong>${newest.installedBy} entered revision ${newest.revision} on ${moment(newest.inForceFrom)}:
+  <p class="tell blocking"><strong>Somebody was before you.</strong>${newest.installedBy} entered revision ${newest.revision}
+    on ${moment(newest.inForceFrom)}:
     “${newest.reason}”. What you typed is still here. Look at that revision under “History”,
       then try yours again: it is compared with it.</p>`;
 

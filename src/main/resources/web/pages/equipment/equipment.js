@@ -13,7 +13,9 @@ import { dueWord, tubePanel } from '/pages/equipment/tube.js';
 
 const place = document.getElementById('equipment');
 const ROOM = decodeURIComponent(location.pathname.split('/').at(-1));
-const VIEWS = [['', 'Tube'], ['room', 'Console, grids, receptors'], ['history', 'History'], ['due', 'Dates due'], ['measure', 'Enter a measurement']];
+const VIEWS = [
+  ['', 'Tube'], ['room', 'Console, grids, receptors'], ['history', 'History'], ['due', 'Dates due'], ['measure', 'Enter a measurement'],
+];
 let all = null;
 let failed = null;
 
@@ -56,7 +58,8 @@ const notYours = () => html`<p class="tell"><strong>Not for every role.</strong>
 async function load() {
   const address = `/rooms/${encodeURIComponent(ROOM)}`;
   const [rooms, room, equipment, calibration, revisions] = (await Promise.all(
-    ['/rooms', address, `${address}/equipment`, `${address}/equipment/calibration`, `${address}/equipment/revisions`].map((path) => api.get(path)),
+    ['/rooms', address, `${address}/equipment`, `${address}/equipment/calibration`, `${address}/equipment/revisions`]
+      .map((path) => api.get(path)),
   )).map((answer) => answer.data);
   Object.assign(all, {
     rooms: rooms.rooms, line: rooms.rooms.find((line) => line.room === ROOM), room, equipment, calibration,

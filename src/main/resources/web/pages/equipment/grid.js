@@ -95,7 +95,8 @@ export function gridPanel(all, id, draw) {
       ${differs(now.draft, grid) ? html`<p class="small">What stands in these fields is not in force: it was typed at this screen.</p>`
         : nothing}
       ${outcome(now, (failed) => trouble(failed))}
-      ${now.tried ? html`<section class="panel" aria-labelledby="tried-heading"><h3 id="tried-heading">What it would do (compared with revision ${now.tried.comparedWith})</h3>
+      ${now.tried ? html`<section class="panel" aria-labelledby="tried-heading">
+        <h3 id="tried-heading">What it would do (compared with revision ${now.tried.comparedWith})</h3>
         ${effectsPanel(now.tried, 100)}</section>` : nothing}
       ${reasonAndEnter(now, mayEnter, enter, draw)}
     </section>`;

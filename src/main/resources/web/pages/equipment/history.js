@@ -43,7 +43,9 @@ const line = (room, one, draw) => html`
     <td>${one.measuredOn ? day(one.measuredOn) : 'never'}${one.largestOutputRatio ? html`<br>
       <span class="small">output x ${one.largestOutputRatio} at ${one.largestOutputRatioAt}</span>` : nothing}</td>
     <td>${one.affectedRows ?? 'not worked out'}</td>
-    <td>${one.revision > 1 ? html`<button type="button" @click=${() => look(room, one.revision, draw)}>Show<span class="unseen"> what revision ${one.revision} did</span></button>` : 'the first'}</td>
+    <td>${one.revision > 1 ? html`<button type="button"
+      @click=${() => look(room, one.revision, draw)}>Show<span class="unseen"> what revision ${one.revision} did</span></button>`
+      : 'the first'}</td>
   </tr>`;
 
 const opened = () => html`

@@ -4,7 +4,12 @@ import { site } from '/pages/shell.js';
 import { length, lengthNumber, spoken } from '/pages/words.js';
 import { fragment } from '/pages/address.js';
 
-const KINDS = { csi: 'caesium iodide panel', gadox: 'gadolinium oxysulfide panel', 'storage-phosphor': 'storage phosphor', 'film-screen': 'film and screen' };
+const KINDS = {
+  csi: 'caesium iodide panel',
+  gadox: 'gadolinium oxysulfide panel',
+  'storage-phosphor': 'storage phosphor',
+  'film-screen': 'film and screen',
+};
 
 const unit = () => site().lengthUnit;
 const range = (cm) => `${lengthNumber(cm[0], unit())} to ${length(cm[1], unit())}`;
@@ -44,7 +49,8 @@ const rating = (spots) => html`
     <caption>Power that a focal spot takes, kW, for an exposure of</caption>
     <thead><tr><th scope="col">Focal spot</th>${times(spots).map((ms) => html`<th scope="col" class="number">${ms} ms</th>`)}</tr></thead>
     <tbody>${spots.map((spot) => html`<tr><th scope="row">${spot.name}, ${spot.nominalMm} mm</th>
-      ${times(spots).map((ms) => html`<td class="number">${spot.ratings.find((one) => one.timeMs === ms)?.kW ?? '–'}</td>`)}</tr>`)}</tbody>
+      ${times(spots).map((ms) => html`<td
+        class="number">${spot.ratings.find((one) => one.timeMs === ms)?.kW ?? '–'}</td>`)}</tr>`)}</tbody>
   </table></div>`;
 
 const times = (spots) => [...new Set(spots.flatMap((spot) => spot.ratings.map((one) => one.timeMs)))].sort((a, b) => a - b);

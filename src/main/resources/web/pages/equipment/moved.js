@@ -9,7 +9,8 @@ export function movedTable(chart, most) {
   const rows = [...chart.moved].sort((one, other) => other.affected - one.affected);
   return html`
     <div class="scroll" tabindex="0" role="group" aria-label="Rows of version ${chart.version}"><table>
-      <caption>Version ${chart.version}, in force from ${moment(chart.inForceFrom)}: ${chart.affectedRows} of ${chart.rows} rows to look at</caption>
+      <caption>Version ${chart.version}, in force from ${moment(chart.inForceFrom)}:
+        ${chart.affectedRows} of ${chart.rows} rows to look at</caption>
       ${rows.length === 0 ? nothing : html`
         <thead><tr><th scope="col">Row</th><th scope="col" class="number">Output</th><th scope="col" class="number">At the receptor</th>
           <th scope="col" class="number">At the skin</th><th scope="col">Remarks</th></tr></thead>`}

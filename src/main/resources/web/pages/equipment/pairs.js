@@ -51,7 +51,8 @@ export function pairsEditor({ caption, heads, pairs, changed, wrong, said }) {
     <div class="pairs" @paste=${paste}>
       <table>
         <caption>${caption}</caption>
-        <thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}<th scope="col"><span class="unseen">Remove</span></th></tr></thead>
+        <thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}
+          <th scope="col"><span class="unseen">Remove</span></th></tr></thead>
         <tbody>${pairs.map((pair, i) => html`<tr>
           ${[0, 1].map((column) => html`<td><input inputmode="decimal" size="8" aria-label="${heads[column]}, line ${i + 1}"
             .value=${pair[column]}

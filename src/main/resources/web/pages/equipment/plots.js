@@ -30,13 +30,15 @@ export function mountPlots() {
 export const fitPanel = (fit, uncertaintyPercent, confirmed = []) => html`
   <div class="plots">
     <figure>
-      <figcaption>Output at 1 m, µGy/mAs, over tube voltage, kV. <span class="key measured">dots</span> measured, bars ± ${uncertaintyPercent} %;
+      <figcaption>Output at 1 m, µGy/mAs, over tube voltage, kV. <span class="key measured">dots</span> measured,
+        bars ± ${uncertaintyPercent} %;
         <span class="key fitted">line</span> the fit</figcaption>
       <div class="fit-plot plot" role="img" aria-label="Measured output and fit over tube voltage; the table below has the same numbers"
         .fit=${fit} .tall=${300} .describe=${(shown) => outputPlot(shown, uncertaintyPercent)}></div>
     </figure>
     <figure>
-      <figcaption>Residual, % of the fit, over tube voltage, kV. <span class="key beyond">dashes</span> ± ${fit.questionedBeyondPercent} %: beyond, a point is questioned</figcaption>
+      <figcaption>Residual, % of the fit, over tube voltage, kV. <span class="key beyond">dashes</span>
+        ± ${fit.questionedBeyondPercent} %: beyond, a point is questioned</figcaption>
       <div class="fit-plot plot" role="img" aria-label="Residuals over tube voltage; the table below has the same numbers"
         .fit=${fit} .tall=${300} .describe=${residualPlot}></div>
     </figure>
@@ -101,7 +103,8 @@ function residualPlot(fit) {
   const most = Math.max(beyond, ...fit.points.map((point) => Math.abs(point.residualPercent))) * 1.25;
   const dashed = (ink) => ({ stroke: ink('stop'), width: 1, dash: [8, 6], points: { show: false } });
   return (uPlot, ink) => ({
-    data: [fit.points.map((point) => point.kV), fit.points.map((point) => point.residualPercent), ...[beyond, 0, -beyond].map((at) => fit.points.map(() => at))],
+    data: [fit.points.map((point) => point.kV), fit.points.map((point) => point.residualPercent),
+      ...[beyond, 0, -beyond].map((at) => fit.points.map(() => at))],
     options: {
       scales: { x: { time: false }, y: { range: [-most, most] } },
       legend: { show: false },

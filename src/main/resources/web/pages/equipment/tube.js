@@ -18,7 +18,8 @@ export const tubePanel = ({ room, line, equipment, calibration }) => html`
         : 'never'} ${dueWord(line)}</dd>
       <dt>Focal spots</dt><dd>${room.tube.focalSpots.map((spot) => `${spot.name} ${spot.nominalMm} mm`).join(', ')}</dd>
       <dt>Anode angle</dt><dd>${room.tube.anodeAngleDeg}°</dd>
-      <dt>Total filtration</dt><dd>${filtration(room.tube.totalFiltration.mmAl, room.tube.totalFiltration.mmCu)} as stated${fitted(calibration)}</dd>
+      <dt>Total filtration</dt>
+      <dd>${filtration(room.tube.totalFiltration.mmAl, room.tube.totalFiltration.mmCu)} as stated${fitted(calibration)}</dd>
       ${calibration.halfValueLayer ? halfValueLayer(calibration.halfValueLayer) : nothing}
       <dt>In force</dt><dd>revision ${equipment.revision} since ${day(equipment.inForceFrom)},
         entered by ${equipment.installedBy}: ${equipment.reason || 'no reason given'}</dd>
@@ -32,7 +33,8 @@ export const tubePanel = ({ room, line, equipment, calibration }) => html`
   </section>`;
 
 const fitted = ({ filtration: fit }) => (fit
-  ? `; ${filtration(fit.fittedMmAl, fit.fittedMmCu)} as the half-value layer has it (stated at the measurement: ${filtration(fit.statedMmAl, fit.statedMmCu)})` : '');
+  ? `; ${filtration(fit.fittedMmAl, fit.fittedMmCu)} as the half-value layer has it
+    (stated at the measurement: ${filtration(fit.statedMmAl, fit.statedMmCu)})` : '');
 
 const halfValueLayer = (layer) => html`
   <dt>Half-value layer</dt><dd>${layer.measured} mm Al at ${layer.kV} kV measured; the model has

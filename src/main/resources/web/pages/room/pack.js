@@ -159,8 +159,8 @@ class Pack {
     } catch (failed) {
       trouble = spoken(failed);
     }
-    const again = trouble && trouble.code !== 'token-refused' ? TRY_AGAIN_MS : RENEW_MS;
-    this.#timer = setTimeout(() => this.renew(), again);
+    const away = trouble?.code === 'unreachable' || trouble?.status >= 500;
+    this.#timer = setTimeout(() => this.renew(), away ? TRY_AGAIN_MS : RENEW_MS);
     this.#tell(trouble, newer);
     return newer;
   }
