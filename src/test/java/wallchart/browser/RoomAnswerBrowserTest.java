@@ -176,7 +176,7 @@ class RoomAnswerBrowserTest {
         assertThat(room.refusal()).containsText("15 % more kV with half mAs");
         room.button("Ask with SID 105 cm").click();
         assertThat(room.set("SID 105 cm, chart 110 cm")).hasText("105cm");
-        room.page().getByLabel("Longer SID").click();
+        room.button("chart: 110 cm").click();
         assertThat(room.refusal()).isVisible();
         room.button("Ask as charted").click();
         assertThat(room.technique()).isVisible();

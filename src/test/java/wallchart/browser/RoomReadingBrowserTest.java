@@ -37,7 +37,7 @@ class RoomReadingBrowserTest {
             "hip ap adult18",
             "hand pa adult3",
             "chest ap neonate8",
-            "abdomen ap5",
+            "abdomen ap20",
             "skull lat15");
 
     @ParameterizedTest
