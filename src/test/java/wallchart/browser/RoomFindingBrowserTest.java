@@ -177,6 +177,20 @@ class RoomFindingBrowserTest {
     }
 
     @Test
+    void what_is_typed_while_the_chart_is_being_opened_counts_whole() {
+        try (var visit = SITE.visit(Screen.SMALL)) {
+            var held = new java.util.concurrent.atomic.AtomicReference<com.microsoft.playwright.Route>();
+            visit.page().route("**/pack", held::set);
+            var page = visit.open("/rooms/r1#token=demo-r1");
+            page.waitForCondition(() -> held.get() != null);
+            page.keyboard().type("kn ap tab");
+            held.get().resume();
+            assertThat(page.locator("#find")).hasValue("kn ap tab");
+            assertThat(page.locator("#match-0")).containsText("Knee");
+        }
+    }
+
+    @Test
     void escape_clears_everything_for_the_next_patient() {
         var room = small();
         room.type("ka12");

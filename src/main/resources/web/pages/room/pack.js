@@ -4,6 +4,7 @@ import * as api from '/pages/api.js';
 import { PackAnswers } from '/pages/room/pack-answers.js';
 import { opened, PackRefused } from '/pages/room/pack-seal.js';
 import * as kept from '/pages/room/pack-keep.js';
+import { moment } from '/pages/words.js';
 
 const MINUTE_MS = 60_000;
 const DAY_MS = 24 * 60 * MINUTE_MS;
@@ -93,7 +94,7 @@ class Pack {
 
   #supersededCaution() {
     const { chart, next } = this.head;
-    return `this is version ${chart.version}, kept here; version ${next.version} is in force since ${next.inForceFrom}: use its sheet on the `
+    return `this is version ${chart.version}, kept here; version ${next.version} is in force since ${moment(next.inForceFrom)}: use its sheet on the `
       + 'wall, or ask again when the service is back';
   }
 

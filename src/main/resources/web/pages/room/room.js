@@ -127,7 +127,16 @@ async function start() {
   }
   state.opening = false;
   draw();
+  findWhatWasTyped();
   if (state.failed) window.setTimeout(() => { if (!state.pack) start(); }, AGAIN_MS);
+}
+
+/** Somebody typed while the chart was being opened: all of it counts, never the rest of a word. */
+function findWhatWasTyped() {
+  const typed = state.exams.length ? keys.takeEarly() : '';
+  if (typed === '') return;
+  act.search(typed);
+  place('find').focus();
 }
 
 function take(pack) {
