@@ -166,6 +166,7 @@ class ChartCurvesBrowserTest {
     void every_examination_of_a_room_can_be_drawn() {
         try (var visit = SITE.visit(Screen.SMALL).as("physicist")) {
             var page = visit.open("/charts/r2#version=4&examination=KNEE/ap/adult/table-bucky");
+            assertThat(page.locator("#plot-kv canvas")).isVisible();
             var all = (List<String>) page.locator("#examination-picker option")
                     .evaluateAll("(options) => options.map((one) => one.value)");
             assertThat(all).hasSizeGreaterThan(80);
