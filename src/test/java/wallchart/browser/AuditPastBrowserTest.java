@@ -6,9 +6,13 @@ import static wallchart.browser.Find.heading;
 import static wallchart.browser.Find.text;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.AriaRole;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** What a room was told on a past day, reviews and export, and who may read the ledger at all. */
 class AuditPastBrowserTest {
@@ -123,6 +127,22 @@ class AuditPastBrowserTest {
             assertThat(page.locator(".proof progress")).isVisible();
             assertThat(button(page, "Verify now")).isDisabled();
             assertThat(page.locator(".proof .good")).hasCount(0);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void nothing_moves_away_when_the_verification_is_done(Screen screen) {
+        try (var visit = SITE.visit(screen).as("lead")) {
+            var waiting = new AtomicReference<Route>();
+            visit.page().route("**/audit/verification", waiting::set);
+            var page = visit.open("/audit");
+            assertThat(page.locator(".timeline ol li")).hasCount(50);
+            double before = page.locator(".views").boundingBox().y;
+            waiting.get().resume();
+            assertThat(page.locator(".tell.good")).isVisible();
+            org.assertj.core.api.Assertions.assertThat(page.locator(".views").boundingBox().y)
+                    .isCloseTo(before, org.assertj.core.api.Assertions.within(1.0));
         }
     }
 

@@ -39,9 +39,7 @@ export const proofPanel = (draw) => html`
       <button type="button" ?disabled=${proof.state === 'running'} @click=${() => verify(draw)}>Verify now</button>
     </div>
     <div role="status">${verdict()}</div>
-    ${proof.state === 'running' ? html`<p><progress aria-label="Verifying"></progress>
-      <span aria-hidden="true">${proof.seconds} s</span></p>` : nothing}
-    ${proof.found ? facts(proof.found) : nothing}
+    ${proof.found ? facts(proof.found) : notYet()}
   </section>`;
 
 function verdict() {
@@ -75,6 +73,15 @@ const whatToDo = () => html`
         with the command <code>ledger resume</code>, under their password and with a reason; the doubt stays on record.</li>
     </ul>
   </div>`;
+
+/** As tall as what stands here of a sound ledger, so that nothing below moves away from whoever is about to click it. */
+const notYet = () => html`
+  <dl class="facts">
+    <dt>Verified</dt><dd>${proof.state === 'running' ? html`<progress aria-label="Verifying"></progress>
+      <span aria-hidden="true">${proof.seconds} s</span>` : 'no'}</dd>
+    <dt>Last checkpoint</dt><dd>not looked at</dd>
+  </dl>
+  <p class="later">Hashes follow.</p>`;
 
 const facts = (known) => html`
   <dl class="facts">

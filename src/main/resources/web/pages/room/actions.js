@@ -109,8 +109,7 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
   }
 
   function heard(word, told) {
-    const live = word === 'live' || word === 'unknown-token' || word === 'other-room';
-    state.link = live ? 'live' : 'lost';
+    state.link = word === 'live' ? 'live' : 'lost'; // without a token that is taken, only the kept chart answers, and says its age
     if (word === 'live') {
       asking.back();
       if (told?.chart) {
