@@ -31,6 +31,9 @@ final class ChangeEvents {
     static final String SIGNED_REVISION = "changeRevision";
     static final String SIGNED_RECORD = "changeRecord";
 
+    /** Detail of a signature: numbers of the versions whose rows come into force with it sooner than they were signed for. */
+    static final String OVERTAKEN = "overtakenVersions";
+
     private ChangeEvents() {}
 
     /**

@@ -57,7 +57,7 @@ public final class ImpactCalculation {
             rows.add(amended(room, change, earlier.get(change.key()), later.get(change.key())));
         }
         var adjustments = adjustmentShift.of(room, before, after, limits);
-        return new Impact(rows, adjustments, limits, ImpactDigest.of(room.id(), rows, adjustments, limits));
+        return new Impact(rows, adjustments, limits, List.of(), ImpactDigest.of(room.id(), rows, adjustments, limits));
     }
 
     private static RowImpact withdrawn(Row row, List<Row> added, ChartContent after) {

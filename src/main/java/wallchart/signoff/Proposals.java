@@ -1,8 +1,10 @@
 package wallchart.signoff;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wallchart.chart.ChartCheck;
 import wallchart.chart.ChartContent;
 import wallchart.chart.ChartRules;
@@ -25,6 +27,7 @@ final class Proposals {
     private final Charts charts;
     private final ChartRules rules;
     private final ImpactCalculation impacts;
+    private final EarlyStarts earlyStarts;
     private final EditStore edits = new EditStore();
 
     Proposals(Rooms rooms, Charts charts, ChartRules rules, ImpactCalculation impacts) {
@@ -32,6 +35,7 @@ final class Proposals {
         this.charts = charts;
         this.rules = rules;
         this.impacts = impacts;
+        this.earlyStarts = new EarlyStarts(charts, impacts);
     }
 
     /** A proposal with what is said about it, but for beam physics, which keeps no step from being taken. */
@@ -39,19 +43,30 @@ final class Proposals {
         var proposal = of(tx, change);
         var equipment = equipment(tx, change);
         var room = equipment.room();
-        var impact = impacts.of(room, proposal.before(), proposal.after()).on(proposal.onVersion(), equipment.digest());
-        return new Assessment(proposal, room, findings(tx, proposal, room), impact);
+        var early = isClosed(change) ? List.<EarlyStart>of() : earlyStarts.of(tx, proposal, room, lookedAt(tx, change));
+        var impact = impacts.of(room, proposal.before(), proposal.after())
+                .on(proposal.onVersion(), equipment.digest(), early);
+        return new Assessment(proposal, room, findings(proposal, room, early), impact);
     }
 
     Proposal of(ReadTx tx, Change change) {
         if (change instanceof Signed signed) {
             return signed(tx, signed);
         }
-        boolean closed = change instanceof Declined || change instanceof Withdrawn;
-        int onVersion = closed
+        int onVersion = isClosed(change)
                 ? change.head().baseVersion()
                 : charts.newest(tx, change.head().room());
         return applied(tx, change, onVersion);
+    }
+
+    /** Closed without a signature: no version answers for it. */
+    private static boolean isClosed(Change change) {
+        return change instanceof Declined || change instanceof Withdrawn;
+    }
+
+    /** The instant as of which it is judged: now, or when it was signed. */
+    private static Instant lookedAt(ReadTx tx, Change change) {
+        return change instanceof Signed signed ? signed.decision().at() : tx.at();
     }
 
     private Proposal signed(ReadTx tx, Signed signed) {
@@ -90,20 +105,19 @@ final class Proposals {
 
     /** The room as it is equipped now, or was when the change was signed. */
     private RoomRevision equipment(ReadTx tx, Change change) {
-        var at = change instanceof Signed signed ? signed.decision().at() : tx.at();
-        return rooms.revisionInForce(tx, change.head().room(), at)
+        return rooms.revisionInForce(tx, change.head().room(), lookedAt(tx, change))
                 .orElseThrow(() -> new IllegalStateException("room "
                         + change.head().room() + " of change " + change.id() + " has no equipment; restore a backup"));
     }
 
-    private List<Finding> findings(ReadTx tx, Proposal proposal, Room room) {
+    private List<Finding> findings(Proposal proposal, Room room, List<EarlyStart> early) {
         var findings = new ArrayList<Finding>();
         proposal.conflicts().forEach(key -> findings.add(Finding.blocking(key, "", moved(proposal))));
         if (proposal.before().equals(proposal.after())) {
             findings.add(Finding.blocking(
                     "", "", "nothing differs from version " + proposal.onVersion() + ": edit a row, or withdraw"));
         }
-        findWaiting(tx, proposal).ifPresent(findings::add);
+        early.stream().limit(1).map(Proposals::waiting).forEach(findings::add);
         findings.addAll(lost(proposal));
         findings.addAll(ChartCheck.check(proposal.after(), room, rules));
         return List.copyOf(findings);
@@ -123,34 +137,18 @@ final class Proposals {
     }
 
     /** Whoever signs should know that they sign on top of a version that does not answer yet, and what it brings with it. */
-    private Optional<Finding> findWaiting(ReadTx tx, Proposal proposal) {
-        return charts.version(tx, proposal.change().head().room(), proposal.onVersion())
-                .map(ChartVersion::head)
-                .filter(head -> head.inForceFrom().isAfter(tx.at()))
-                .map(head -> Finding.caution(
-                        "",
-                        "",
-                        "version " + head.number() + " is signed to come into force at " + head.inForceFrom()
-                                + ": its rows come into force with this change where that is sooner: "
-                                + String.join(
-                                        ", ",
-                                        Comparison.of(answering(tx, proposal), proposal.before())
-                                                .names())));
-    }
-
-    /** What the room is told now, below the versions that wait for their day. */
-    private ChartContent answering(ReadTx tx, Proposal proposal) {
-        int number = proposal.onVersion();
-        while (number > 0 && waits(tx, proposal.change(), number)) {
-            number--;
-        }
-        return content(tx, proposal.change(), number);
-    }
-
-    private boolean waits(ReadTx tx, Change change, int number) {
-        return charts.version(tx, change.head().room(), number)
-                .filter(version -> version.head().inForceFrom().isAfter(tx.at()))
-                .isPresent();
+    private static Finding waiting(EarlyStart early) {
+        var newest = early.overtaken().get(early.overtaken().size() - 1);
+        var brought = Stream.concat(early.broughtRows().stream(), early.broughtAdjustments().stream())
+                .collect(Collectors.joining(", "));
+        return Finding.caution(
+                "",
+                "",
+                "version " + newest.number() + " is signed to come into force at " + newest.inForceFrom()
+                        + (brought.isEmpty()
+                                ? ": if this change starts sooner, that version never answers"
+                                : ": if this change starts sooner, it brings into force, earlier than signed: "
+                                        + brought));
     }
 
     private static String moved(Proposal proposal) {

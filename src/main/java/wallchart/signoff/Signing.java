@@ -110,9 +110,13 @@ final class Signing {
         boolean waits =
                 statement.inForceFrom().filter(from -> from.isAfter(tx.at())).isPresent();
         boolean atOnce = fast && !waits; // what can wait for its day can wait for the physicist
-        return assessment.impact().needsPhysicist() && concurrence.isEmpty() && !atOnce
+        return assessment.impact().needsPhysicist(start(tx)) && concurrence.isEmpty() && !atOnce
                 ? Outcome.concurrenceNeeded(change)
                 : write(tx, change, assessment, concurrence);
+    }
+
+    private Instant start(Tx tx) {
+        return statement.inForceFrom().orElse(tx.at());
     }
 
     private Outcome write(Tx tx, Submitted change, Assessment assessment, Optional<Concurrence> concurrence) {
@@ -126,11 +130,15 @@ final class Signing {
         steps.replace(tx, signed);
         var evidence = ChangeEvents.evidence(signed, steps.record(tx, signed), proposal, assessment.impact());
         steps.recordBefore().ifPresent(before -> evidence.put(ChangeEvents.RECORD_BEFORE, before));
+        assessment
+                .impact()
+                .findEarlyStart(start(tx))
+                .ifPresent(early -> evidence.put(ChangeEvents.OVERTAKEN, early.overtakenNumbers()));
         return published(charts.publish(tx, draft(tx, signed, proposal), evidence), signed);
     }
 
     private Draft draft(Tx tx, Signed signed, Proposal proposal) {
-        var from = statement.inForceFrom().orElse(tx.at());
+        var from = start(tx);
         var due = statement
                 .reviewDue()
                 .orElseGet(() -> from.atOffset(ZoneOffset.UTC).toLocalDate().plus(reviewAfter));

@@ -137,8 +137,8 @@ class ChangeLifeBrowserTest {
 
     @Test
     void an_impact_that_moved_is_shown_before_anybody_signs_it() {
-        int first = submitted("r1", "Note on forearms", "FOREARM/ap/adult/tabletop/4-6", "notes", "Both joints");
-        int second = submitted("r1", "Note on knees", "KNEE/ap/adult/table-bucky/10-13", "notes", "Weight off");
+        int first = submitted("r3", "Note on forearms", "FOREARM/ap/adult/tabletop/4-6", "notes", "Both joints");
+        int second = submitted("r3", "Note on wrists", "WRIST/pa/adult/tabletop/2-3", "notes", "Fingers bent");
         try (var visit = SITE.visit(Screen.SMALL).as("lead")) {
             var page = visit.open("/changes/" + first);
             assertThat(button(page, "Sign")).isEnabled();
@@ -203,9 +203,9 @@ class ChangeLifeBrowserTest {
                 var lead = SITE.visit(Screen.SMALL).as("lead")) {
             var page = author.open("/changes");
             var desk = new ChangeDesk(page);
-            int mine = desk.open("r1", "Wrist notes");
-            desk.write(mine, "r1", "WRIST/pa/adult/tabletop/3-5", "notes", "Mine");
-            int theirs = submitted("r1", "Wrist notes of others", "WRIST/pa/adult/tabletop/3-5", "notes", "Theirs");
+            int mine = desk.open("r3", "Wrist notes");
+            desk.write(mine, "r3", "WRIST/pa/adult/tabletop/3-5", "notes", "Mine");
+            int theirs = submitted("r3", "Wrist notes of others", "WRIST/pa/adult/tabletop/3-5", "notes", "Theirs");
             var signer = lead.open("/changes/" + theirs);
             sign(signer, "Approved", "demo-lead");
             assertThat(signer.locator("#said")).containsText("Signed.");

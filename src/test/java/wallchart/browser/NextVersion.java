@@ -17,6 +17,14 @@ final class NextVersion {
               return path;
             }""";
 
+    private static final String CONCUR =
+            """
+            async (path) => {
+              const api = await import('/pages/api.js');
+              const change = await api.get(path);
+              await api.post(`${path}/concur`, { password: 'demo-physicist' }, { ifMatch: change.etag });
+            }""";
+
     private static final String SIGN =
             """
             async (path) => {
@@ -33,6 +41,10 @@ final class NextVersion {
         Object change;
         try (var author = site.visit(Screen.SMALL).as("radiographer")) {
             change = author.open("/").evaluate(PROPOSE, new String[] {room, note});
+        }
+        try (var physicist =
+                site.visit(Screen.SMALL).as("physicist")) { // a version of r1 waits, and would come into force with it
+            physicist.open("/").evaluate(CONCUR, change);
         }
         try (var lead = site.visit(Screen.SMALL).as("lead")) {
             lead.open("/").evaluate(SIGN, change);

@@ -1,13 +1,16 @@
 package wallchart.web.view;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.List;
 import java.util.OptionalDouble;
 import wallchart.chart.Comparison.FieldChange;
 import wallchart.chart.ExposureControl;
 import wallchart.chart.Row;
+import wallchart.chart.VersionHead;
 import wallchart.signoff.AdjustmentImpact;
 import wallchart.signoff.Assessment;
+import wallchart.signoff.EarlyStart;
 import wallchart.signoff.ReviewLimits;
 import wallchart.signoff.RowImpact;
 
@@ -16,7 +19,9 @@ import wallchart.signoff.RowImpact;
  *
  * @param digest what a concurrence and a signature name
  * @param onVersion the version it is compared with; 0 where the room has none
+ * @param needsPhysicist whether a physicist has to concur before it may start at once
  * @param rows in the order withdrawn, added, amended
+ * @param earlyStarts what a start before a waiting version does; the earliest first
  */
 public record ImpactView(
         String digest,
@@ -24,7 +29,8 @@ public record ImpactView(
         boolean needsPhysicist,
         LimitsView limits,
         List<RowImpactView> rows,
-        List<AdjustmentImpactView> adjustments) {
+        List<AdjustmentImpactView> adjustments,
+        List<EarlyStartView> earlyStarts) {
 
     /** The site's limits, beyond which a physicist has to concur. */
     public record LimitsView(BigDecimal maxExposureShiftDb, int maxKermaRisePercent) {
@@ -103,6 +109,40 @@ public record ImpactView(
         }
     }
 
+    /** A version whose rows come into force sooner than it was signed for. */
+    public record Overtaken(int version, Instant inForceFrom) {
+        static Overtaken of(VersionHead head) {
+            return new Overtaken(head.number(), head.inForceFrom());
+        }
+    }
+
+    /**
+     * What the change does to the room if it starts before an instant.
+     *
+     * @param rows everything that differs from {@code againstVersion}; {@code broughtRows} are those that the change itself leaves alone
+     */
+    public record EarlyStartView(
+            Instant before,
+            int againstVersion,
+            List<Overtaken> overtaken,
+            boolean needsPhysicist,
+            List<RowImpactView> rows,
+            List<AdjustmentImpactView> adjustments,
+            List<String> broughtRows,
+            List<String> broughtAdjustments) {
+        static EarlyStartView of(EarlyStart early) {
+            return new EarlyStartView(
+                    early.before(),
+                    early.againstVersion(),
+                    early.overtaken().stream().map(Overtaken::of).toList(),
+                    early.needsPhysicist(),
+                    early.rows().stream().map(RowImpactView::of).toList(),
+                    early.adjustments().stream().map(AdjustmentImpactView::of).toList(),
+                    early.broughtRows(),
+                    early.broughtAdjustments());
+        }
+    }
+
     public static ImpactView of(Assessment assessment) {
         var impact = assessment.impact();
         return new ImpactView(
@@ -111,7 +151,8 @@ public record ImpactView(
                 impact.needsPhysicist(),
                 LimitsView.of(impact.limits()),
                 impact.rows().stream().map(RowImpactView::of).toList(),
-                impact.adjustments().stream().map(AdjustmentImpactView::of).toList());
+                impact.adjustments().stream().map(AdjustmentImpactView::of).toList(),
+                impact.earlyStarts().stream().map(EarlyStartView::of).toList());
     }
 
     /** A decimal, not a computed number: it was rounded when it was judged, and is not rounded again. */

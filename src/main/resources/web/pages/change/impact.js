@@ -1,5 +1,6 @@
 // What a change does to the chart, row by row, as the service worked it out: nothing is computed here.
 import { html, nothing } from '/pages/lit-html.js';
+import { moment } from '/pages/words.js';
 import { keyLine, columnOf, shown, textsOf, unitOf } from '/pages/change/fields.js';
 
 const signed = (number, unit) => (number === null ? 'not known' : `${number > 0 ? '+' : ''}${number} ${unit}`);
@@ -7,13 +8,51 @@ const signed = (number, unit) => (number === null ? 'not known' : `${number > 0 
 /** `before` is the impact that was on the screen when it moved, or null. */
 export function impactOf(impact, before, site, { edits, state }) {
   if (!impact) return html`<p role="status">Working out the impact … <progress aria-label="Working out the impact"></progress></p>`;
-  const { limits, rows, adjustments } = impact;
+  const { limits, rows, adjustments, earlyStarts, onVersion } = impact;
+  const open = ['drafting', 'submitted', 'returned'].includes(state);
+  const context = { site, edits, open };
   return html`
-    ${physicistWords(impact, site, ['drafting', 'submitted', 'returned'].includes(state))}
-    ${rows.length === 0 && adjustments.length === 0 ? html`<p>Nothing differs from version ${impact.onVersion}.</p>` : nothing}
-    ${rows.length === 0 ? nothing : html`
-    <div class="scroll" tabindex="0" role="region" aria-label="Impact on rows"><table class="impact">
-      <caption>Rows against version ${impact.onVersion}: what answers today, what would answer</caption>
+    ${earlyStarts.map((early) => earlyStart(early, before, context))}
+    ${earlyStarts.length === 0 ? nothing
+      : html`<h3>For a start on ${moment(earlyStarts.at(-1).before)} or later: against version ${onVersion}</h3>`}
+    ${physicistWords(impact, context)}
+    ${rows.length === 0 && adjustments.length === 0 ? html`<p>Nothing differs from version ${onVersion}.</p>` : nothing}
+    ${table(`Rows against version ${onVersion}: what answers ${earlyStarts.length === 0 ? 'today' : 'then'}, what would answer`, rows,
+      before, before?.rows, context)}
+    ${adjustmentsOf('Named adjustments', adjustments)}
+    <p class="small">Limits of the site: receptor exposure by more than ${limits.maxExposureShiftDb} dB either way, or entrance air kerma up
+      by more than ${limits.maxKermaRisePercent} %, need the physicist. 1 dB is 26 %. Estimates for techniques, never a patient's dose.
+      What is signed is named by this digest: <span class="code">${impact.digest}</span></p>`;
+}
+
+/** 'version 2, signed to start on 9 Mar 2026, 08:00' of each. */
+const overtakenWords = ({ overtaken }) => overtaken.map(({ version, inForceFrom }) =>
+  `version ${version}, signed to start on ${moment(inForceFrom)}`).join('; ');
+
+/** What a start before a version that waits for its day does: the rows of that version come into force with it. */
+function earlyStart(early, before, context) {
+  const { rows, adjustments, againstVersion } = early;
+  const seen = before?.earlyStarts.find((one) => one.againstVersion === againstVersion && one.before === early.before);
+  const brought = rows.filter(({ row }) => early.broughtRows.includes(row));
+  const own = rows.filter((one) => !brought.includes(one));
+  const broughtAdjustments = adjustments.filter(({ name }) => early.broughtAdjustments.includes(name));
+  const against = againstVersion === 0 ? 'where no version answers until then' : `against version ${againstVersion}, which answers until then`;
+  return html`
+    <h3>For a start before ${moment(early.before)}: ${against}</h3>
+    <p class="tell caution"><strong>Brings what waits.</strong>This change stands on ${overtakenWords(early)}. Signed to start sooner, it
+      answers in its place${early.overtaken.length > 1 ? 's' : ''}: ${brought.length + broughtAdjustments.length === 0
+        ? 'nothing else comes into force with it.' : 'what is listed first comes into force with it, earlier than signed.'}</p>
+    ${physicistWords(early, context)}
+    ${rows.length === 0 && adjustments.length === 0 ? html`<p>Nothing differs from version ${againstVersion}.</p>` : nothing}
+    ${table('Come into force with it, earlier than signed', brought, before, seen?.rows, context)}
+    ${adjustmentsOf('Named adjustments that come into force with it, earlier than signed', broughtAdjustments)}
+    ${table(`Its own rows ${against}`, own, before, seen?.rows, context)}
+    ${adjustmentsOf('Its own named adjustments', adjustments.filter((one) => !broughtAdjustments.includes(one)))}`;
+}
+
+const table = (caption, rows, before, seen, { site, edits }) => (rows.length === 0 ? nothing : html`
+    <div class="scroll" tabindex="0" role="region" aria-label=${caption}><table class="impact">
+      <caption>${caption}</caption>
       <thead>
         <tr>
           <th scope="col">Row</th><th scope="col" class="number">kV</th><th scope="col" class="number">mAs</th>
@@ -23,23 +62,18 @@ export function impactOf(impact, before, site, { edits, state }) {
           <th scope="col">Against the limits</th><th scope="col">What else differs, and remarks</th>
         </tr>
       </thead>
-      <tbody>${rows.map((row) => line(row, before?.rows.find((one) => one.row === row.row), before, site, edits.find((edit) =>
+      <tbody>${rows.map((row) => line(row, seen?.find((one) => one.row === row.row), before, site, edits.find((edit) =>
         edit.key === row.row)))}</tbody>
-    </table></div>`}
-    ${adjustments.length === 0 ? nothing : adjustmentsOf(adjustments)}
-    <p class="small">Limits of the site: receptor exposure by more than ${limits.maxExposureShiftDb} dB either way, or entrance air kerma up
-      by more than ${limits.maxKermaRisePercent} %, need the physicist. 1 dB is 26 %. Estimates for techniques, never a patient's dose.
-      What is signed is named by this digest: <span class="code">${impact.digest}</span></p>`;
-}
+    </table></div>`);
 
-function physicistWords(impact, site, open) {
-  const over = [...impact.rows.filter((row) => row.needsPhysicist).map((row) => keyLine(row.row, site)),
-    ...impact.adjustments.filter((one) => one.needsPhysicist).map((one) => `adjustment ${one.name}`)];
-  return impact.needsPhysicist
+/** Whether the rows and adjustments themselves pass a limit; a change that waits for others may need the physicist for theirs alone. */
+export const overLimits = ({ rows, adjustments }) => [...rows, ...adjustments].filter((one) => one.needsPhysicist);
+
+function physicistWords(impact, { site, open }) {
+  const over = overLimits(impact).map((one) => (one.row ? keyLine(one.row, site) : `adjustment ${one.name}`));
+  return over.length > 0
     ? html`<p class="tell caution"><strong>${open ? 'Needs the physicist.' : 'Large.'}</strong>Over a limit, or not known, in
-      ${over.length === 0
-      ? 'the chart as a whole' : `${over.length} ${over.length === 1 ? 'place' : 'places'}: ${over.slice(0,
-        6).join('; ')}`}${over.length > 6 ? ' …' : ''}.</p>`
+      ${`${over.length} ${over.length === 1 ? 'place' : 'places'}: ${over.slice(0, 6).join('; ')}`}${over.length > 6 ? ' …' : ''}.</p>`
     : html`<p class="tell good"><strong>Within the limits.</strong>${open ? 'No physicist has to concur.' : ''}</p>`;
 }
 
@@ -87,9 +121,9 @@ const value = (field, text, site) => (text === '' ? 'empty'
 
 const effect = (one) => (one === null ? 'none' : one.addKV !== null ? signed(one.addKV, 'kV') : `mAs x ${one.timesMAs}`);
 
-const adjustmentsOf = (adjustments) => html`
-  <div class="scroll" tabindex="0" role="region" aria-label="Impact of adjustments"><table>
-    <caption>Named adjustments</caption>
+const adjustmentsOf = (caption, adjustments) => (adjustments.length === 0 ? nothing : html`
+  <div class="scroll" tabindex="0" role="region" aria-label=${caption}><table>
+    <caption>${caption}</caption>
     <thead><tr><th scope="col">Name</th><th scope="col">Today</th><th scope="col">Would be</th>
       <th scope="col" class="number">Receptor exposure, 15 % rule</th><th scope="col" class="number">Beam model</th>
       <th scope="col" class="number">Entrance air kerma</th><th scope="col">Against the limits</th></tr></thead>
@@ -99,4 +133,4 @@ const adjustmentsOf = (adjustments) => html`
       <td class="number">${signed(one.kermaChangePercent, '%')}</td>
       <td>${one.needsPhysicist ? html`<span class="mark caution">needs the physicist</span>` : html`<span class="mark good">within</span>`}
         ${one.remarks.map((remark) => html`<p class="small">${remark}</p>`)}</td></tr>`)}</tbody>
-  </table></div>`;
+  </table></div>`);

@@ -1,5 +1,6 @@
 // What may be done next to a change, by whom; what may not says why. Every step names the revision, a signature the impact that was seen.
 import { html, nothing } from '/pages/lit-html.js';
+import { overLimits } from '/pages/change/impact.js';
 import { keptText } from '/pages/change/kept.js';
 import { moment, spoken } from '/pages/words.js';
 
@@ -64,11 +65,16 @@ function concurrence({ change, impact, busy, own }, on) {
 }
 
 function signature({ change, impact, findings, busy, own }, me, on) {
-  const needs = impact?.needsPhysicist && !holds(change, impact);
+  const concurred = holds(change, impact);
+  const needs = impact !== null && !concurred && overLimits(impact).length > 0;
+  const early = impact?.earlyStarts.at(-1);
+  const needsEarly = impact?.needsPhysicist && !concurred && !needs;
+  const fast = change.kind === 'fast-track';
+  const waits = needsEarly && !fast;
   const why = own ? 'You are its author: another lead radiographer has to sign.'
     : !impact ? 'The impact is still worked out.'
       : findings?.blocking ? 'Blocking findings: return it to its author.'
-        : needs && change.kind !== 'fast-track' ? 'A medical physicist has to concur first.' : '';
+        : needs && !fast ? 'A medical physicist has to concur first.' : '';
   const off = why !== '';
   const kept = `${me.personId}|${change.id}|meaning`;
   return html`<form class="panel" @submit=${on.submitted('sign', statement(impact), kept)}>
@@ -76,19 +82,26 @@ function signature({ change, impact, findings, busy, own }, me, on) {
     ${off ? html`<p class="tell caution"><strong>Not to be signed now.</strong>${why}</p>` : nothing}
     ${change.conflicts.length > 0
       ? html`<p class="tell caution"><strong>Others changed the same rows.</strong>Signing gives it back to its author.</p>` : nothing}
-    ${change.kind === 'fast-track' && needs ? html`<p class="tell caution"><strong>Fast track.</strong>Signed without the physicist,
-      who looks
-      at it within 72 hours. With a later start it needs the physicist first.</p>` : nothing}
+    ${fast && (needs || needsEarly) ? html`<p class="tell caution"><strong>Fast track.</strong>Signed without the physicist,
+      who looks at it within 72 hours. ${needs ? 'With a later start it needs the physicist first.' : ''}</p>` : nothing}
+    ${early ? startWords(impact, early, waits) : nothing}
     <label class="field">What your signature states<input name="meaning" list="meanings" maxlength="200" required size="60" ?disabled=${off}
       .value=${keptText.read(kept)} @input=${(event) => keptText.keep(kept, event.target.value)}></label>
     <datalist id="meanings"><option value="Approved for use in this room"></option>
       <option value="Reviewed and approved for use in this room"></option>
       <option value="Signed at once for patient safety"></option></datalist>
     <div class="row">
-      <label class="field">In force from (empty: at once)<input name="from" type="datetime-local" ?disabled=${off}></label>
+      <label class="field">In force from${waits ? '' : ' (empty: at once)'}<input name="from" type="datetime-local" ?disabled=${off}
+        ?required=${waits}></label>
       <label class="field">Review due (empty: as the site has it)<input name="due" type="date" ?disabled=${off}></label></div>
     <div class="row">${password(off)}<button class="first" ?disabled=${busy || off}>Sign</button></div></form>`;
 }
+
+/** A version waits for its day below this change: what the start decides, said where the start is chosen. */
+const startWords = (impact, early, waits) => html`<p class="tell caution"><strong>The start decides.</strong>Before
+  ${moment(early.before)} this change answers in place of version ${impact.onVersion} and brings its rows into force with it, earlier than
+  signed; see the impact.${waits
+    ? ` For that a medical physicist has to concur first: name a start from ${moment(early.before)} on, or wait for the physicist.` : ''}</p>`;
 
 const statement = (impact) => ({ elements }) => ({
   password: elements.password.value,

@@ -88,7 +88,7 @@ function notNow(head, inForce) {
   const what = {
     superseded: `ended on ${moment(head.inForceTo)}`,
     scheduled: `answers from ${moment(head.inForceFrom)} on`,
-    'never in force': 'was replaced before its day came',
+    'never in force': `never answers: a later one, made on top of it, starts sooner, on ${moment(head.inForceTo)}`,
   }[stateOf(head, inForce).word];
   if (what === undefined) return nothing;
   const now = inForce === null ? 'No version of this chart is in force now.'
