@@ -153,8 +153,7 @@ public final class SignoffDesk {
 
     /** The same with findings and impact; beam physics is worked out when nothing waits for the transaction any more. */
     public Optional<Assessment> assessment(long id) {
-        return database.read(tx -> changes.find(tx, id).map(change -> proposals.assess(tx, change)))
-                .map(assessed -> assessed.with(physics, outputSinceSigning(assessed.proposal())));
+        return judged(id).map(assessed -> assessed.with(physics, outputSinceSigning(assessed.proposal())));
     }
 
     /** Whoever signs makes the tube as it is now the one to compare with: here they are told what they take over. */
@@ -181,8 +180,12 @@ public final class SignoffDesk {
 
     /** The impact alone. */
     public Optional<Impact> impact(long id) {
-        return database.read(tx ->
-                changes.find(tx, id).map(change -> proposals.assess(tx, change).impact()));
+        return judged(id).map(Assessment::impact);
+    }
+
+    /** The change as it is judged by whoever signs: with its impact, and without what beam physics says, which takes far longer. */
+    public Optional<Assessment> judged(long id) {
+        return database.read(tx -> changes.find(tx, id).map(change -> proposals.assess(tx, change)));
     }
 
     /** Gives the change another title and reason, as after it was returned for them. */

@@ -56,6 +56,12 @@ final class ChangeAnswers {
         return assessment(PathParameters.id(ctx));
     }
 
+    /** The same with impact, and without what takes long. */
+    Assessment judged(Context ctx) {
+        long id = PathParameters.id(ctx);
+        return desk.judged(id).orElseThrow(() -> unknown(id));
+    }
+
     private Assessment assessment(long id) {
         return desk.assessment(id).orElseThrow(() -> unknown(id));
     }

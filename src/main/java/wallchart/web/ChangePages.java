@@ -78,6 +78,6 @@ final class ChangePages {
 
     void impact(Context ctx) {
         Parameters.none(ctx.queryString());
-        Answers.json(ctx, ImpactView.of(answers.assessment(ctx)));
+        Answers.json(ctx, ImpactView.of(answers.judged(ctx)));
     }
 }

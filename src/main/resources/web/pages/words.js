@@ -3,6 +3,7 @@
 const DAY = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
 const MOMENT = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric', hour: '2-digit', minute: '2-digit' });
 const CM_PER_INCH = 2.54;
+const FIELD = /^\d+(\.\d+)?x\d+(\.\d+)?$/;
 
 /** '2026-10-15' or an instant -> '15 Oct 2026'. */
 export const day = (text) => (text ? DAY.format(new Date(text)) : '');
@@ -20,6 +21,18 @@ export function lengthNumber(cm, unit) {
 
 /** What somebody typed in the site's unit, as centimetres with at most two decimals. */
 export const centimetres = (typed, unit) => (unit === 'in' ? Math.round(typed * CM_PER_INCH * 100) / 100 : typed);
+
+/** A field, '24x30' in centimetres, in the site's unit: '9.4x11.8'. What is none stays as it is. */
+export const fieldSize = (text, unit, between = 'x') => (FIELD.test(text)
+  ? text.split('x').map((side) => lengthNumber(Number(side), unit)).join(between) : text);
+
+/** What somebody typed of a field in the site's unit, as centimetres: the very size of `sizes` that shows so, else what it comes to. */
+export function fieldTyped(typed, unit, sizes) {
+  const text = typed.trim().toLowerCase().replace(/\s*[x×*]\s*/, 'x');
+  if (unit !== 'in' || !FIELD.test(text)) return typed.trim();
+  return sizes.find((size) => fieldSize(size, unit) === text)
+    ?? text.split('x').map((side) => trimmed(centimetres(Number(side), unit), 2)).join('x');
+}
 
 /** At most that many decimals, no trailing zeros. */
 export const trimmed = (number, decimals) => String(Number(Number(number).toFixed(decimals)));

@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
@@ -121,6 +124,41 @@ class ChangeKeptBrowserTest {
             SITE.startAgain();
             sheet.assertSaved();
             assertThat(desk.has(change, ROW, "mAs")).contains("25");
+            visit.assertClean();
+        }
+    }
+
+    /** The service goes with some rows written, one under way and the others waiting; the session is over when it is back. */
+    @Test
+    void a_block_of_forty_rows_outlives_the_service_and_the_session() {
+        try (var visit = author()) {
+            var desk = opened(visit);
+            var page = visit.page();
+            visit.context().grantPermissions(List.of("clipboard-read", "clipboard-write"));
+            var sheet = SheetOfRows.of(page, change, "adult table");
+            var lines = IntStream.range(0, 40).mapToObj(i -> "line " + i).toList();
+            page.locator("#sheet td[data-name=notes]").first().click();
+            var answered = new AtomicInteger();
+            page.onResponse(response -> {
+                if (response.request().method().equals("PUT") && response.ok() && answered.incrementAndGet() == 5) {
+                    visit.context().setOffline(true);
+                }
+            });
+            page.evaluate("(text) => navigator.clipboard.writeText(text)", String.join("\n", lines));
+            page.keyboard().press("Control+v");
+            sheet.assertSays("cannot be reached");
+            SITE.stop();
+            visit.context().clearCookies();
+            visit.context().setOffline(false);
+            SITE.startAgain();
+            assertThat(page.getByText("Your session is over")).isVisible();
+            signIn(page, "radiographer");
+            sheet.assertSaved();
+            assertThat(desk.edits(change)).hasSize(40);
+            assertThat(page.locator("#sheet td[data-name=notes]").nth(39)).containsText("line 39");
+            page.reload();
+            assertThat(page.getByText("From before.")).hasCount(0);
+            assertThat(page.locator("#sheet td[data-name=notes]").nth(39)).containsText("line 39");
             visit.assertClean();
         }
     }

@@ -95,6 +95,37 @@ class ChangeSheetBrowserTest {
     }
 
     @Test
+    void the_last_edit_is_taken_back_and_entered_again() {
+        try (var visit = author(Screen.SMALL)) {
+            var sheet = skulls(visit);
+            var page = visit.page();
+            visit.context().grantPermissions(List.of("clipboard-read", "clipboard-write"));
+            sheet.enter(FIRST, "mAs", "25");
+            sheet.assertSaved();
+            sheet.cell(FIRST, "kV").click();
+            paste(page, "74\t28\r\n76\t30\r\n");
+            sheet.assertSaved();
+            press(page, "ArrowDown", "Control+z");
+            assertThat(sheet.cell(FIRST, "kV")).isFocused();
+            sheet.assertSaved();
+            assertThat(desk.has(change, ChangeDesk.SKULL + "17-19", "mAs")).contains("25");
+            assertThat(desk.has(change, ChangeDesk.SKULL + "19-21", "mAs"))
+                    .as("the row is as in the chart again")
+                    .isEmpty();
+            press(page, "Control+y");
+            sheet.assertSaved();
+            assertThat(desk.has(change, ChangeDesk.SKULL + "17-19", "mAs")).contains("28");
+            assertThat(desk.has(change, ChangeDesk.SKULL + "19-21", "kV")).contains("76");
+            press(page, "Control+z", "Control+z");
+            sheet.assertSaved();
+            assertThat(desk.edits(change)).isEmpty();
+            press(page, "Control+z");
+            assertThat(page.locator("#refusal")).containsText("There is no edit to take back");
+            visit.assertClean();
+        }
+    }
+
+    @Test
     void a_block_that_does_not_fit_or_has_decimal_commas_is_refused_whole() {
         try (var visit = author(Screen.SMALL)) {
             var sheet = skulls(visit);

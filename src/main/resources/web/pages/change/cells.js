@@ -25,7 +25,7 @@ const head = ({ name, label }, site) => html`<th scope="col" class=${columnOf(na
 
 function choices(name, grid) {
   const list = grid.choices(name);
-  return list.length ? html`<datalist id="choices-${name}">${list.map((one) => html`<option value=${one}></option>`)}</datalist>` : nothing;
+  return list.length ? html`<datalist id="choices-${name}">${list.map((one) => html`<option value=${shown(name, one, grid.unit)}></option>`)}</datalist>` : nothing;
 }
 
 function bodyOf(line, grid) {

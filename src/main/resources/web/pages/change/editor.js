@@ -68,6 +68,7 @@ export class Editor {
   moved(from, to) {
     this.brought.add(to);
     const { grid } = this;
+    grid?.undo.moved(from, to);
     if (grid?.active?.key === from) grid.active = { ...grid.active, key: to };
     if (grid?.editing?.key === from) grid.editing = { ...grid.editing, key: to };
     grid.wantsFocus = grid.place.contains(document.activeElement);
@@ -80,7 +81,8 @@ export class Editor {
         <div id="kept"></div><div id="finder"></div><div id="tools"></div>
         <p class="small" id="keys">Arrows, Tab and Enter move; typing, F2 or Enter edits,
           Esc breaks off; Ctrl+C and Ctrl+V copy and paste blocks of
-          cells, also from a spreadsheet; Delete empties. Esc, when nothing is edited, leaves the table.</p>
+          cells, also from a spreadsheet; Delete empties; Ctrl+Z takes the last edit back,
+          Ctrl+Y enters it again. Esc, when nothing is edited, leaves the table.</p>
         <div role="alert" id="refusal"></div>
         <div id="sheet"></div></section>
       <section aria-labelledby="adjustments"><h2 id="adjustments">Named adjustments</h2>

@@ -1,7 +1,7 @@
 // The fields of a row as the table shows them: by the names of a chart file, in groups, with their units; and rows as texts.
-import { lengthNumber, centimetres, moment, spoken } from '/pages/words.js';
+import { lengthNumber, fieldSize, fieldTyped, centimetres, moment, spoken } from '/pages/words.js';
 
-/** A column: `number` where plain digits are wanted, `length` where they are a length in the site's unit. */
+/** A column: `number` where plain digits are wanted, `length` where they are a length in the site's unit, `field` where two. */
 const column = (name, label, group, more = {}) => ({ name, label, group, unit: '', ...more });
 
 export const COLUMNS = [
@@ -23,7 +23,7 @@ export const COLUMNS = [
   column('thicknessMethod', 'Thickness method', 'Thickness rule'),
   column('thicknessRate', 'Rate', 'Thickness rule', { number: true, unit: 'kV per cm, or cm per doubling' }),
   column('receptor', 'Receptor', 'Receptor'),
-  column('fieldCm', 'Field', 'Receptor', { unit: 'cm' }),
+  column('fieldCm', 'Field', 'Receptor', { field: true }),
   column('orientation', 'Orientation', 'Receptor'),
   column('addedFiltration', 'Added filtration', 'Receptor'),
   column('targetExposureIndex', 'Target exposure index', 'Receptor', { number: true }),
@@ -63,18 +63,24 @@ export const keyOf = (t) => `${t.bodyPart}/${t.projection}/${t.patientGroup}/${t
 export const pathOf = (key) => key.split('/').map(encodeURIComponent).join('/');
 
 /** What a cell shows of a text that the interface speaks: lengths in the site's unit. */
-export const shown = (name, value, unit) =>
-  (columnOf(name).length && value !== '' && Number.isFinite(Number(value)) ? lengthNumber(Number(value), unit) : value);
+export function shown(name, value, unit) {
+  if (columnOf(name).field) return fieldSize(value, unit);
+  return columnOf(name).length && value !== '' && Number.isFinite(Number(value)) ? lengthNumber(Number(value), unit) : value;
+}
 
-/** What somebody typed into a cell, as the interface takes it. Where it shows the same as before, it is the same. */
-export function spokenBack(name, typed, before, unit) {
+/**
+ * What somebody typed into a cell, as the interface takes it. Where it shows the same as before, it is the same; of fields, the size of
+ * `sizes` that shows so.
+ */
+export function spokenBack(name, typed, before, unit, sizes = []) {
   const trimmed = typed.trim();
   if (trimmed === shown(name, before, unit)) return before;
+  if (columnOf(name).field) return fieldTyped(trimmed, unit, sizes);
   const isLength = columnOf(name).length && unit === 'in' && trimmed !== '' && Number.isFinite(Number(trimmed));
   return isLength ? String(centimetres(Number(trimmed), unit)) : trimmed;
 }
 
-export const unitOf = (name, site) => (columnOf(name).length ? site.lengthUnit : columnOf(name).unit);
+export const unitOf = (name, site) => (columnOf(name).length || columnOf(name).field ? site.lengthUnit : columnOf(name).unit);
 
 /** A label inside a sentence: 'Cross table lateral' -> 'cross table lateral'; 'AP' stays. */
 const inside = (label) => (/^[A-Z][a-z]/.test(label) ? label[0].toLowerCase() + label.slice(1) : label);

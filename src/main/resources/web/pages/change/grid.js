@@ -2,6 +2,7 @@
 import { shown, spokenBack, choicesOf } from '/pages/change/fields.js';
 import { Draft } from '/pages/change/draft.js';
 import { block, cellsOf, copied } from '/pages/change/paste.js';
+import { Undo } from '/pages/change/undo.js';
 import { drawGrid } from '/pages/change/cells.js';
 
 const PAGE = 10;
@@ -18,6 +19,7 @@ export class Grid {
     this.anchor = null;
     this.editing = null;
     this.message = '';
+    this.undo = new Undo(draft);
   }
 
   /** Draws what there is now; the focus stays where it was. */
@@ -57,6 +59,10 @@ export class Grid {
 
   choices(name) {
     return choicesOf(name, this.site, this.room);
+  }
+
+  spokenBack(name, typed, before) {
+    return spokenBack(name, typed, before, this.unit, this.choices('fieldCm'));
   }
 
   at(cell) {
@@ -105,7 +111,7 @@ export class Grid {
   typing(text) {
     this.editing.text = text;
     const { key, name } = this.editing;
-    this.draft.keepCell(key, name, spokenBack(name, text, Draft.value(this.line(key), name), this.unit));
+    this.draft.keepCell(key, name, this.spokenBack(name, text, Draft.value(this.line(key), name)));
   }
 
   /** What was typed is entered; the draft keeps and sends it. */
@@ -115,7 +121,7 @@ export class Grid {
     this.editing = null;
     this.draft.forgetCell(editing.key);
     const before = Draft.value(this.line(editing.key), editing.name);
-    this.draft.type(editing.key, { [editing.name]: spokenBack(editing.name, editing.text, before, this.unit) });
+    this.undo.enter([[editing.key, { [editing.name]: this.spokenBack(editing.name, editing.text, before) }]]);
   }
 
   /** The focus left the field: into another window or the sign-in it comes back from; else what was typed is entered. */
@@ -133,7 +139,17 @@ export class Grid {
   clear() {
     const { top, bottom, left, right } = this.selection();
     const fields = Object.fromEntries(this.columns.slice(left, right + 1).map(({ name }) => [name, '']));
-    this.draft.typeAll(this.lines.slice(top, bottom + 1).map((line) => [line.key, fields]));
+    this.undo.enter(this.lines.slice(top, bottom + 1).map((line) => [line.key, fields]));
+  }
+
+  /** Ctrl+Z takes the last edit back, Ctrl+Y or Ctrl+Shift+Z enters it again. */
+  goBack(again) {
+    const cell = again ? this.undo.again() : this.undo.back();
+    const place = cell ? this.at(cell) : { row: -1, column: -1 };
+    if (place.row >= 0 && place.column >= 0) this.go(place.row, place.column);
+    this.message = cell ? '' : `There is no edit to ${again ? 'enter again' : 'take back'}, or something else stands there by now.`;
+    this.activated?.();
+    this.draw();
   }
 
   key(event) {
@@ -181,6 +197,10 @@ export class Grid {
       case 'Escape': this.leave(); return true;
       case 'Delete': case 'Backspace': this.clear(); return true;
       default:
+        if (whole && !event.altKey && ['z', 'y'].includes(event.key.toLowerCase())) {
+          this.goBack(event.key.toLowerCase() === 'y' || extend);
+          return true;
+        }
         if (event.key.length !== 1 || whole || event.altKey) return false;
         this.edit(event.key, false);
         return true;
@@ -214,9 +234,9 @@ export class Grid {
     const { top, left } = this.selection();
     const from = { key: this.lines[top].key, name: this.columns[left].name };
     const cells = cellsOf(text);
-    const { edits, refused } = cells.length ? block(cells, this.lines, this.columns, from, this.unit) : { refused: 'Nothing was copied.' };
+    const { edits, refused } = cells.length ? block(cells, this.lines, this.columns, from, this.unit, this.choices('fieldCm')) : { refused: 'Nothing was copied.' };
     this.message = refused ?? '';
-    if (edits) this.draft.typeAll(edits);
+    if (edits) this.undo.enter(edits);
     this.activated?.();
     this.draw();
   }

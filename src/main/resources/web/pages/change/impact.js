@@ -117,7 +117,7 @@ const difference = ({ field, before, after }, site) => html`<li>${columnOf(field
   ${value(field, before, site)} <span aria-hidden="true">→</span><span class="unseen">to</span> <b>${value(field, after, site)}</b></li>`;
 
 const value = (field, text, site) => (text === '' ? 'empty'
-  : columnOf(field) ? `${shown(field, text, site.lengthUnit)} ${columnOf(field).length ? unitOf(field, site) : ''}`.trim() : text);
+  : columnOf(field) ? `${shown(field, text, site.lengthUnit)} ${columnOf(field).length || columnOf(field).field ? unitOf(field, site) : ''}`.trim() : text);
 
 const effect = (one) => (one === null ? 'none' : one.addKV !== null ? signed(one.addKV, 'kV') : `mAs x ${one.timesMAs}`);
 

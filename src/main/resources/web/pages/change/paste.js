@@ -25,9 +25,9 @@ const quoted = (cell) => (/["\t\r\n]/.test(cell) ? `"${cell.replaceAll('"', '""'
 
 /**
  * What a block would write from a cell on: `{edits: [[key, fields], …]}`, or `{refused}` in words; then nothing is written at all.
- * `lines` and `columns` are those on the screen, in their order.
+ * `lines` and `columns` are those on the screen, in their order, `sizes` the fields that the room's receptors have.
  */
-export function block(cells, lines, columns, active, unit) {
+export function block(cells, lines, columns, active, unit, sizes) {
   const row = lines.findIndex((line) => line.key === active.key);
   const column = columns.findIndex(({ name }) => name === active.name);
   const width = Math.max(...cells.map((one) => one.length));
@@ -43,7 +43,7 @@ export function block(cells, lines, columns, active, unit) {
     return [line.key, Object.fromEntries(texts.map((text, right) => {
       const { name, label, number } = columns[column + right];
       if (number && /^\s*-?\d+,\d+\s*$/.test(text)) wrong.push(`${label} "${text.trim()}" has a decimal comma: write a decimal point.`);
-      return [name, spokenBack(name, text.replace(/[\r\n]+/g, ' '), Draft.value(line, name), unit)];
+      return [name, spokenBack(name, text.replace(/[\r\n]+/g, ' '), Draft.value(line, name), unit, sizes)];
     }))];
   });
   return wrong.length > 0 ? { refused: `Nothing was pasted. ${wrong.slice(0, 5).join(' ')}` } : { edits };

@@ -4,12 +4,14 @@ import * as api from '/pages/api.js';
 import { start, person, whenPersonChanges, trouble } from '/pages/shell.js';
 import { moment } from '/pages/words.js';
 import { stateWords, KIND_WORDS } from '/pages/change/steps.js';
+import { overLimits } from '/pages/change/impact.js';
 import { openings, startOpenings } from '/pages/changes/opening.js';
 
 const place = document.getElementById('changes');
 const CLOSED = ['signed', 'declined', 'withdrawn'];
 const STATES = ['drafting', 'submitted', 'returned', ...CLOSED];
 const PAGE = 200;
+const AT_ONCE = 4;
 const asked = new URLSearchParams(location.hash.slice(1));
 
 const state = {
@@ -32,17 +34,27 @@ async function load() {
   await learnNeeds();
 }
 
-/** Of each that waits, whether the physicist has to concur: the impact says so, one after the other. */
+/** Of each that waits, whether the physicist has to concur: the impact says so; a few are asked at a time. */
 async function learnNeeds() {
-  for (const change of (state.changes ?? []).filter((one) => one.state === 'submitted')) {
-    try {
-      const impact = (await api.get(`/changes/${change.id}/impact`)).data;
-      const concurred = change.concurrence?.impactDigest === impact.digest;
-      state.needs.set(change.id, impact.needsPhysicist ? (concurred ? 'concurred' : 'needed') : 'no');
-    } catch {
-      state.needs.set(change.id, 'unknown');
+  const waiting = (state.changes ?? []).filter((one) => one.state === 'submitted');
+  const next = async () => {
+    for (let change = waiting.shift(); change; change = waiting.shift()) {
+      state.needs.set(change.id, await needOf(change));
+      draw();
     }
-    draw();
+  };
+  await Promise.all(Array.from({ length: AT_ONCE }, next));
+}
+
+async function needOf(change) {
+  try {
+    const impact = (await api.get(`/changes/${change.id}/impact`)).data;
+    const concurred = change.concurrence?.impactDigest === impact.digest;
+    if (!impact.needsPhysicist) return 'no';
+    if (concurred) return 'concurred';
+    return overLimits(impact).length > 0 ? 'needed' : 'early'; // of a version that waits below it, unless it starts with that
+  } catch {
+    return 'unknown';
   }
 }
 
@@ -65,9 +77,10 @@ function forMe(change) {
   if (change.state === 'returned' && own(change)) return 'returned to you: mend it, then hand it in again';
   if (change.state === 'drafting' && own(change)) return 'your draft';
   const need = state.needs.get(change.id);
-  if (change.state === 'submitted' && !own(change) && me?.role === 'physicist' && need === 'needed') return 'waits for your concurrence';
+  if (change.state === 'submitted' && !own(change) && me?.role === 'physicist' && ['needed', 'early'].includes(need)) return 'waits for your concurrence';
   if (change.state === 'submitted' && !own(change) && me?.role === 'lead' && (need !== 'needed' || change.kind === 'fast-track')) {
-    return need === undefined ? 'waits for your signature; reading its impact …' : 'waits for your signature';
+    return { undefined: 'waits for your signature; reading its impact …',
+      early: 'waits for your signature; for a start at once, for a medical physicist first' }[need] ?? 'waits for your signature';
   }
   const review = state.reviews.find((one) => one.id === change.id);
   if (review && me?.role === 'physicist' && !own(change) && change.decision.by.personId !== me.personId) return 'second review due';

@@ -1,5 +1,5 @@
 // The fields of a row as columns of the table and as facts of an opened row.
-import { lengthNumber, spoken } from '/pages/words.js';
+import { fieldSize, lengthNumber, spoken } from '/pages/words.js';
 import { bandWords, controlWords, group, ruleWords, unit } from '/pages/chart/terms.js';
 
 /** A field whose text stands on the screen as it is. */
@@ -40,7 +40,7 @@ export const columns = () => [
   lengthOf('referenceThicknessCm', 'Reference thickness'),
   { name: 'thicknessMethod', head: 'With thickness', text: (row) => ruleWords(row.thicknessMethod, row.thicknessRate) },
   plain('receptor', 'Receptor'),
-  plain('fieldCm', 'Field, cm'),
+  { name: 'fieldCm', head: `Field, ${unit()}`, text: (row) => fieldSize(row.fieldCm, unit()) },
   plain('orientation', 'Orientation'),
   plain('addedFiltration', 'Added filter'),
   figure('targetExposureIndex', 'Target exposure index', 'of the receptor'),

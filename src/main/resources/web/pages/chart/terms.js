@@ -1,6 +1,6 @@
 // The chart's terms in words that people use. Nothing here changes a number but its unit of length.
 import { site } from '/pages/shell.js';
-import { lengthNumber, length, spoken, trimmed } from '/pages/words.js';
+import { fieldSize, lengthNumber, length, spoken, trimmed } from '/pages/words.js';
 
 const labels = (list, id) => new Map((list ?? []).map((one) => [one[id], one]));
 let known = null;
@@ -65,7 +65,7 @@ const FIELDS = {
   referenceThicknessCm: ['Reference thickness', inUnit],
   sidCm: ['SID', inUnit],
   kV: ['kV'], mAs: ['mAs'], aecChambers: ['AEC chambers'], aecDensity: ['AEC density'], backupMAs: ['Back-up mAs'],
-  focalSpot: ['Focal spot'], grid: ['Grid'], receptor: ['Receptor'], fieldCm: ['Field, cm'], orientation: ['Orientation'],
+  focalSpot: ['Focal spot'], grid: ['Grid'], receptor: ['Receptor'], fieldCm: ['Field', (text) => (text === '' ? '' : `${fieldSize(text, unit())} ${unit()}`)], orientation: ['Orientation'],
   addedFiltration: ['Added filter'], targetExposureIndex: ['Target exposure index'], centralRayAngleDeg: ['Ray angle, degrees'],
   centring: ['Centring'], breathing: ['Breathing'], shielding: ['Shielding'], measureAt: ['Measure at'], notes: ['Notes'],
   thicknessMethod: ['With thickness', spoken], thicknessRate: ['Rate with thickness'], kVFrom: ['kV allowed from'],

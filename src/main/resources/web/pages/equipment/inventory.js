@@ -1,7 +1,7 @@
 // Console, grids, receptors and supports of a room, compactly.
 import { html, nothing } from '/pages/lit-html.js';
 import { site } from '/pages/shell.js';
-import { length, lengthNumber, spoken } from '/pages/words.js';
+import { fieldSize, length, lengthNumber, spoken } from '/pages/words.js';
 import { fragment } from '/pages/address.js';
 
 const KINDS = {
@@ -78,10 +78,8 @@ const receptors = (all) => html`
       <th scope="col" class="number">Target exposure index</th></tr></thead>
     <tbody>${all.map((one) => html`<tr><th scope="row">${one.name} <span class="small">${one.id}</span></th>
       <td>${KINDS[one.kind] ?? spoken(one.kind)}</td>
-      <td>${one.sizesCm.map(size).join(', ')}</td><td class="number">${one.targetExposureIndex}</td></tr>`)}</tbody>
+      <td>${one.sizesCm.map((size) => fieldSize(size, unit(), ' x ')).join(', ')}</td><td class="number">${one.targetExposureIndex}</td></tr>`)}</tbody>
   </table></div>`;
-
-const size = (text) => text.split('x').map((side) => lengthNumber(Number(side), unit())).join(' x ');
 
 const supports = (all) => html`
   <div class="scroll"><table>
