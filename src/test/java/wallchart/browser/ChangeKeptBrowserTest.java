@@ -134,18 +134,14 @@ class ChangeKeptBrowserTest {
         try (var visit = author()) {
             var desk = opened(visit);
             var page = visit.page();
-            visit.context().grantPermissions(List.of("clipboard-read", "clipboard-write"));
             var sheet = SheetOfRows.of(page, change, "adult table");
-            var lines = IntStream.range(0, 40).mapToObj(i -> "line " + i).toList();
-            page.locator("#sheet td[data-name=notes]").first().click();
             var answered = new AtomicInteger();
             page.onResponse(response -> {
                 if (response.request().method().equals("PUT") && response.ok() && answered.incrementAndGet() == 5) {
                     visit.context().setOffline(true);
                 }
             });
-            page.evaluate("(text) => navigator.clipboard.writeText(text)", String.join("\n", lines));
-            page.keyboard().press("Control+v");
+            pasteForty(visit);
             sheet.assertSays("cannot be reached");
             SITE.stop();
             visit.context().clearCookies();
@@ -159,6 +155,48 @@ class ChangeKeptBrowserTest {
             page.reload();
             assertThat(page.getByText("From before.")).hasCount(0);
             assertThat(page.locator("#sheet td[data-name=notes]").nth(39)).containsText("line 39");
+            visit.assertClean();
+        }
+    }
+
+    private static void pasteForty(Visit visit) {
+        var page = visit.page();
+        visit.context().grantPermissions(List.of("clipboard-read", "clipboard-write"));
+        page.locator("#sheet td[data-name=notes]").first().click();
+        var lines = IntStream.range(0, 40).mapToObj(i -> "line " + i).toList();
+        page.evaluate("(text) => navigator.clipboard.writeText(text)", String.join("\n", lines));
+        page.keyboard().press("Control+v");
+    }
+
+    /** The page goes with some rows confirmed, one written whose answer never came, and the others waiting. */
+    @Test
+    void a_block_that_a_closed_window_cut_off_is_offered_and_goes_on_where_it_stopped() {
+        try (var visit = author()) {
+            opened(visit);
+            var page = visit.page();
+            SheetOfRows.of(page, change, "adult table");
+            var asked = new AtomicInteger();
+            visit.context().route("**/rows/**", route -> {
+                if (!route.request().method().equals("PUT") || asked.incrementAndGet() < 6) {
+                    route.resume();
+                } else if (asked.get() == 6) {
+                    route.fetch(); // written, and nobody hears of it
+                    route.abort();
+                } else {
+                    route.abort();
+                }
+            });
+            pasteForty(visit);
+            new SheetOfRows(page).assertSays("cannot be reached");
+            page.close();
+            visit.context().unroute("**/rows/**");
+            var again = visit.another();
+            again.navigate("/changes/" + change);
+            assertThat(again.getByText("From before.")).isVisible();
+            again.getByText("Save it now").click();
+            new SheetOfRows(again).assertSaved();
+            assertThat(again.getByText("Written in between.")).hasCount(0);
+            assertThat(new ChangeDesk(again).edits(change)).hasSize(40);
             visit.assertClean();
         }
     }
