@@ -54,7 +54,10 @@ class ChangeEarlyBrowserTest {
         looksRightEverywhere(change);
         try (var lead = SITE.visit(Screen.SMALL).as("lead");
                 var physicist = SITE.visit(Screen.SMALL).as("physicist")) {
-            var page = lead.open("/changes/" + change);
+            var page = lead.open("/changes");
+            assertThat(page.getByLabel("Waits for you"))
+                    .containsText("for a start at once, for a medical physicist first");
+            lead.open("/changes/" + change);
             assertThat(table(page, BROUGHT).locator("tbody tr")).hasCount(3);
             assertThat(table(page, BROUGHT)).containsText(SHOULDERS);
             assertThat(table(page, "Its own rows against version 2").locator("tbody tr"))
