@@ -115,7 +115,7 @@ class LoadingAgainTest {
                 .load(List.of(new RoomFiles(room.room(), document, List.of())), lead, 12);
     }
 
-    /** The files measured the tube on 2026-09-14. */
+    /** The files measured the tube on 2026-03-02. */
     private Rooms measuredSince() {
         loadEquipment(room.equipment());
         var rooms = new Rooms(database);

@@ -76,6 +76,7 @@ public final class LedgerCheck {
         private final List<String> notes = new ArrayList<>();
         private Chain chain;
         private long taken;
+        private Optional<Checkpoint> since = Optional.empty();
         private Optional<Checkpoint> passed = Optional.empty();
         private Optional<Doubtful> found = Optional.empty();
 
@@ -87,6 +88,7 @@ public final class LedgerCheck {
             this.followed = new FollowedRecords(tx, records);
             if (!whole) {
                 passed = Optional.of(ahead.pop());
+                since = passed;
             }
         }
 
@@ -100,7 +102,7 @@ public final class LedgerCheck {
 
         private Sound sound() {
             notes.addAll(chain.notes());
-            return new Sound(chain.seq(), chain.head(), passed, notes);
+            return new Sound(chain.seq(), chain.head(), since, passed, notes);
         }
 
         private Optional<String> walk() {
@@ -149,6 +151,7 @@ public final class LedgerCheck {
             }
             var signed = ahead.pop();
             passed = Optional.of(signed);
+            since = since.or(() -> passed);
             return signed.hash().equals(event.hash()) ? Optional.empty() : Optional.of(another(signed));
         }
 

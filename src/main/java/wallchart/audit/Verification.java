@@ -11,10 +11,12 @@ public sealed interface Verification {
      *
      * @param events how many
      * @param head hash of the newest; {@link Event#NONE_BEFORE} of an empty ledger
+     * @param since the oldest signed statement that was compared: what was rewritten before its day does not show in any of them
      * @param checkpoint the newest signed statement that was compared
      * @param notes what fits and still deserves a look, such as an event dated before the one it follows
      */
-    record Sound(long events, String head, Optional<Checkpoint> checkpoint, List<String> notes)
+    record Sound(
+            long events, String head, Optional<Checkpoint> since, Optional<Checkpoint> checkpoint, List<String> notes)
             implements Verification {
         public Sound {
             notes = List.copyOf(notes);

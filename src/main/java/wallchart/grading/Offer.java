@@ -10,6 +10,6 @@ import wallchart.quantity.TubeVoltage;
  * @param mAs the nearest station
  * @param grid id, or {@code none}
  * @param savedPercent entrance air kerma saved, before rounding to stations
- * @param text setting, saving and what the image pays for it
+ * @param text row, thickness, setting, saving and what the image pays for it
  */
 public record Offer(TubeVoltage kV, CurrentTimeProduct mAs, String grid, double savedPercent, String text) {}

@@ -150,8 +150,10 @@ final class Offers {
     private static String words(
             PlacedRow row, TubeVoltage kV, CurrentTimeProduct mAs, String grid, double saved, String costs) {
         var other = grid.equals(row.setting().grid()) ? "" : grid.equals(Grid.NONE) ? ", no grid" : ", grid " + grid;
-        return kV + " with about " + mAs + other + " (" + Figures.two(saved) + " % less entrance kerma, " + LEFT_OUT
-                + "; costs " + costs + ")";
+        return "row of " + row.row().key().band() + " cm, at " + Figures.plain(row.reference()) + " cm: " + kV
+                + " with about " + mAs + other + " (" + Figures.two(saved) + " % less entrance kerma, " + LEFT_OUT
+                + "; costs "
+                + costs + ")";
     }
 
     /** The mAs station, where the focal spot bears it and the row's longest time allows it. */

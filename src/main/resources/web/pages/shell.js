@@ -12,7 +12,7 @@ const PLACES = [
 const CAUTION = 'Supports, never replaces, your judgement: identify the patient, justify the exposure, check pregnancy status per site '
   + 'policy, keep the dose as low as reasonably achievable, follow local rules and the medical physicist. Drives no generator, keeps no patient data.';
 
-const page = { site: null, person: null, asking: null, refused: '' };
+const page = { site: null, person: null, asking: null, refused: '', stranger: null, left: null };
 let listeners = [];
 
 /** Who is signed in: `{personId, name, printedName, role}`, or null. */
@@ -32,13 +32,16 @@ export function whenPersonChanges(listener) {
  */
 export async function start({ signIn = true } = {}) {
   document.body.prepend(Object.assign(document.createElement('header'), { className: 'masthead' }));
+  document.querySelector('.masthead').after(Object.assign(document.createElement('div'), { className: 'whose', ariaLive: 'assertive' }));
   document.body.append(Object.assign(document.createElement('footer'), { className: 'foot' }));
   document.body.append(document.createElement('dialog'));
   render(html`<p>${CAUTION}</p>`, document.querySelector('.foot'));
   draw();
   api.whenSignInIsNeeded(askForSignIn);
+  api.whenSomebodyElse({ elsewhere: strangerElsewhere, here: (left) => { page.left = left; draw(); } });
   try {
     page.person = (await api.get('/session')).data;
+    api.belongTo(page.person);
   } catch (failed) {
     if (!(failed instanceof api.Problem)) throw failed;
     if (signIn) await askForSignIn();
@@ -60,8 +63,8 @@ export function askForSignIn() {
     page.refused = '';
     drawSignIn(dialog, async (name, password) => {
       const answer = await api.post('/session', { name, password });
-      api.keepCsrfToken(answer.data.csrfToken);
-      page.person = answer.data;
+      api.begin(answer.data);
+      Object.assign(page, { person: answer.data, stranger: null, left: null });
       dialog.close();
       page.asking = null;
       done();
@@ -91,7 +94,7 @@ function drawSignIn(dialog, signIn) {
   render(html`
     <form @submit=${submit}>
       <h2 id="sign-in">Sign in</h2>
-      ${page.person ? html`<p>Your session is over. What you typed is still here.</p>` : nothing}
+      ${page.person && !page.stranger ? html`<p>Your session is over. What you typed is still here.</p>` : nothing}
       <div role="alert">${page.refused ? html`<p class="tell blocking"><strong>Not signed in.</strong>${page.refused}</p>` : nothing}</div>
       <label class="field">Name<input name="name" autocomplete="username" required .value=${page.person?.name ?? ''}></label>
       <label class="field">Password<input name="password" type="password" autocomplete="current-password" required></label>
@@ -102,11 +105,29 @@ function drawSignIn(dialog, signIn) {
 async function signOut() {
   try {
     await api.remove('/session');
-  } finally {
-    api.keepCsrfToken(null);
-    location.assign('/');
+  } catch (failed) {
+    if (failed instanceof api.SomebodyElse) return; // theirs is not ended from here
   }
+  api.end();
+  location.assign('/');
 }
+
+/** Null where the owner of this page is the one who is signed in again, or nobody is. */
+function strangerElsewhere(stranger) {
+  const back = page.stranger !== null && stranger === null;
+  page.stranger = stranger;
+  draw();
+  if (back) welcome();
+}
+
+/** Whose page this is, where that is not plain. */
+const whose = () => html`
+  ${page.stranger ? html`<div class="tell blocking"><strong>Somebody else signed in at this browser: ${page.stranger.printedName}.</strong>
+    This page belongs to ${page.person?.printedName ?? 'nobody'}: what is typed here is not sent, and stays.
+    <button type="button" @click=${askForSignIn}>Sign in again as yourself</button>
+    <button type="button" @click=${() => location.reload()}>Go on as ${page.stranger.printedName}</button></div>` : nothing}
+  ${page.left ? html`<p class="tell caution"><strong>Not sent.</strong>What ${page.left.printedName} typed was not sent under your name.
+    It stays in this browser: when they sign in here again, they find it.</p>` : nothing}`;
 
 function changeTheme() {
   const next = document.documentElement.dataset.theme === 'dim' ? 'light' : 'dim';
@@ -132,6 +153,7 @@ function draw() {
         ? html`<button type="button" @click=${signOut}>Sign out</button>`
         : html`<button type="button" @click=${askForSignIn}>Sign in</button>`}
     </div>`, document.querySelector('.masthead'));
+  render(whose(), document.querySelector('.whose'));
 }
 
 /** What went wrong, for people; for a place with `role="alert"`. */

@@ -5,9 +5,14 @@ import static wallchart.browser.Find.button;
 import static wallchart.browser.Find.heading;
 import static wallchart.browser.Find.text;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.AriaRole;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -61,17 +66,18 @@ class AuditPastBrowserTest {
             var page = visit.open("/audit#view=reviews");
             page.getByLabel("Looked at from the day").fill("2026-10-31");
             page.getByLabel("To the day, included").fill("2026-10-01");
-            page.getByLabel("What you found").fill("All signatures by the lead, nothing to remark.");
+            page.getByLabel("What you found").fill("All signatures by the lead,\n nothing to remark.\n");
             button(page, "Record the review").click();
             assertThat(page.getByText("the period ends before it begins").first())
                     .isVisible();
             page.reload();
-            assertThat(page.getByLabel("What you found")).hasValue("All signatures by the lead, nothing to remark.");
+            assertThat(page.getByLabel("What you found"))
+                    .hasValue("All signatures by the lead,\n nothing to remark.\n");
             page.getByLabel("To the day, included").fill("2026-11-30");
             button(page, "Record the review").click();
             assertThat(text(page, "Recorded")).isVisible();
             assertThat(page.getByLabel("What you found")).hasValue("");
-            assertThat(page.locator("blockquote").first()).containsText("nothing to remark");
+            assertThat(page.locator("blockquote").first()).hasText("All signatures by the lead, nothing to remark.");
             visit.assertAccessible();
         }
     }
@@ -128,6 +134,77 @@ class AuditPastBrowserTest {
             assertThat(button(page, "Verify now")).isDisabled();
             assertThat(page.locator(".proof .good")).hasCount(0);
         }
+    }
+
+    @Test
+    void an_answer_that_the_ledger_is_in_doubt_ends_what_was_green_at_once() {
+        try (var visit = SITE.visit(Screen.SMALL).as("physicist")) {
+            var page = visit.open("/audit#view=reviews");
+            assertThat(page.locator(".tell.good")).isVisible();
+            page.route("**/audit/verification", route -> {}); // never answered
+            page.route(
+                    "**/audit/reviews",
+                    route -> route.fulfill(
+                            new Route.FulfillOptions()
+                                    .setStatus(503)
+                                    .setContentType("application/problem+json")
+                                    .setBody(
+                                            "{\"code\": \"ledger-in-doubt\", \"detail\": \"nothing was done: event 3 is missing\"}")));
+            page.getByLabel("Looked at from the day").fill("2026-09-01");
+            page.getByLabel("To the day, included").fill("2026-09-30");
+            page.getByLabel("What you found").fill("Nothing to be remarked");
+            button(page, "Record the review").click();
+            assertThat(page.locator(".proof")).containsText("The service says: nothing was done: event 3 is missing.");
+            assertThat(page.locator(".proof .good")).hasCount(0);
+            visit.assertAccessible();
+        }
+    }
+
+    @Test
+    void agreement_with_checkpoints_is_not_claimed_where_there_is_none() {
+        try (var visit = SITE.visit(Screen.SMALL).as("lead")) {
+            visit.page().route("**/audit/verification", route -> {
+                var answer = route.fetch();
+                route.fulfill(new Route.FulfillOptions()
+                        .setResponse(answer)
+                        .setBody(answer.text()
+                                .replaceFirst(
+                                        "\"checkpointsSince\".*\"notes\"",
+                                        "\"checkpointsSince\":null,\"checkpoint\":null,\"notes\"")));
+            });
+            var proof = visit.open("/audit").locator(".proof");
+            assertThat(proof.locator(".good"))
+                    .containsText("they agree with the records they speak of. No checkpoint is signed yet");
+            assertThat(proof).not().containsText("signed checkpoints");
+        }
+    }
+
+    @Test
+    void checkpoints_that_begin_anew_are_seen_to_begin_late() throws IOException {
+        String before;
+        try (var visit = SITE.visit(Screen.SMALL).as("lead")) {
+            before = firstCheckpoint(visit.open("/audit"));
+        }
+        SITE.stop();
+        for (var file : List.of("checkpoints.ndjson", "ledger.key", "ledger.pub")) {
+            Files.delete(Path.of("target", "browser", "AuditPastBrowserTest", "wallchart-demo.ledger", file));
+        }
+        SITE.startAgain();
+        try (var visit = SITE.visit(Screen.SMALL).as("lead")) {
+            var after = firstCheckpoint(visit.open("/audit"));
+            org.assertj.core.api.Assertions.assertThat(after)
+                    .startsWith("event ")
+                    .isNotEqualTo(before);
+        }
+    }
+
+    /** What stands beside "First checkpoint" once the ledger is verified. */
+    private static String firstCheckpoint(Page page) {
+        assertThat(page.locator(".tell.good")).isVisible();
+        return page.locator(".proof dt")
+                .filter(new Locator.FilterOptions().setHasText("First checkpoint"))
+                .locator("+ dd")
+                .innerText();
     }
 
     @ParameterizedTest

@@ -15,7 +15,7 @@ final class ChangeDesk {
     private static final String CALL =
             """
             const call = async (method, path, body, ifMatch) => {
-              const headers = { 'X-CSRF-Token': localStorage.getItem('wallchart.csrf') };
+              const headers = { 'X-CSRF-Token': JSON.parse(localStorage.getItem('wallchart.session')).csrfToken };
               if (body) headers['Content-Type'] = 'application/json';
               if (ifMatch) headers['If-Match'] = ifMatch;
               const answer = await fetch('/api/v1' + path, { method, headers, body: body ? JSON.stringify(body) : undefined });

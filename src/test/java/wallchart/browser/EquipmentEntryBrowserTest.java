@@ -105,6 +105,8 @@ class EquipmentEntryBrowserTest {
             assertThat(text(page, "This looks like a slip.")).isVisible();
             assertThat(page.locator("#outcome")).isFocused();
             assertThat(page.locator("#outcome .mark")).hasText("questioned");
+            assertThat(page.getByText("off the fit of the other points")).isVisible();
+            assertThat(page.locator(".fit-plot canvas")).hasCount(2);
             visit.assertAccessible();
             visit.picture("equipment-questioned-small");
             byTabulator(page, "80 kV: 57 uGy/mAs");
@@ -153,7 +155,8 @@ class EquipmentEntryBrowserTest {
         var body = inForce.text()
                 .replaceFirst(".*\"document\":(\\{.*})}$", "$1")
                 .replace("older bucky room", "oldest bucky room");
-        var token = String.valueOf(visit.page().evaluate("localStorage.getItem('wallchart.csrf')"));
+        var token = String.valueOf(
+                visit.page().evaluate("JSON.parse(localStorage.getItem('wallchart.session')).csrfToken"));
         var answer = request.put(
                 address,
                 RequestOptions.create()

@@ -62,8 +62,7 @@ final class Visit implements AutoCloseable {
                 .post(
                         "/api/v1/session",
                         RequestOptions.create().setData(Map.of("name", name, "password", "demo-" + name)));
-        var token = answer.text().replaceAll(".*\"csrfToken\":\"([^\"]+)\".*", "$1");
-        context.addInitScript("localStorage.setItem('wallchart.csrf', '" + token + "')");
+        context.addInitScript("localStorage.setItem('wallchart.session', JSON.stringify(" + answer.text() + "))");
         return this;
     }
 

@@ -84,6 +84,13 @@ class OffersTest {
                         "costs less contrast"));
     }
 
+    @Test
+    void an_offer_names_its_row_and_the_thickness_it_is_for() {
+        assertThat(costly(aRow(18, 24).withMAs("32")).offers())
+                .isNotEmpty()
+                .allSatisfy(offer -> assertThat(offer.text()).startsWith("row of 18-24 cm, at 21 cm: "));
+    }
+
     /** Worked out here from the model itself: equal exposure at the receptor, kerma at the skin less by a fifth and the margin. */
     @Test
     void the_least_kv_station_that_saves_a_fifth_is_offered() {

@@ -4,7 +4,7 @@ import * as api from '/pages/api.js';
 import { start, trouble, whenPersonChanges } from '/pages/shell.js';
 import { fragment, shown } from '/pages/address.js';
 import { learnPeople, learnRooms } from '/pages/audit/acts.js';
-import { proofPanel, verify } from '/pages/audit/proof.js';
+import { heedDoubts, proofPanel, verify } from '/pages/audit/proof.js';
 import * as timeline from '/pages/audit/timeline.js';
 import * as event from '/pages/audit/event.js';
 import * as past from '/pages/audit/past.js';
@@ -46,9 +46,10 @@ async function show() {
 }
 
 async function welcome(person) {
-  const known = auditor?.role === person?.role;
+  const known = auditor?.personId === person?.personId;
   auditor = person;
   if (!person || known) return;
+  render(nothing, place); // what stands in the fields is the last one's
   if (!AUDITORS.includes(person.role)) {
     render(html`<p class="tell"><strong>Not for every role.</strong>The ledger is read by lead radiographers and medical physicists;
       you are signed in as ${person.role}.
@@ -67,5 +68,6 @@ async function welcome(person) {
 }
 
 window.addEventListener('hashchange', () => auditor && show());
+heedDoubts(draw);
 whenPersonChanges(welcome);
 start();

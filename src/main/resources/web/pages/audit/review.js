@@ -3,40 +3,39 @@ import { html, nothing } from '/pages/lit-html.js';
 import * as api from '/pages/api.js';
 import { person, trouble } from '/pages/shell.js';
 import { fragment } from '/pages/address.js';
+import { keptForm, ownOfEach } from '/pages/kept.js';
 import { endOfDay, instant, toUtc } from '/pages/audit/instants.js';
 import { actorName, knownActs, people, roomName, rooms } from '/pages/audit/acts.js';
 import { found } from '/pages/audit/proof.js';
 
-const DRAFT = 'wallchart.audit.review';
 const FIELDS = ['from', 'to', 'room', 'actor', 'action', 'findings'];
-const review = { earlier: null, failed: null, refused: null, recorded: null, sending: false, draft: kept() };
-
-function kept() {
-  try {
-    return JSON.parse(localStorage.getItem(DRAFT)) ?? {};
-  } catch {
-    return {};
-  }
-}
+const past = { earlier: null, failed: null };
+/** The review that whoever is signed in is writing. */
+const writing = ownOfEach(() => {
+  const kept = keptForm('audit.review');
+  return { kept, draft: kept.read() ?? {}, refused: null, recorded: null, sending: false };
+});
 
 export async function load(draw, anew = false) {
-  if (review.earlier && !anew) return;
+  if (past.earlier && !anew) return;
   try {
-    review.earlier = (await api.get('/audit/events?action=audit-reviewed&order=newest&limit=50')).data.events;
-    review.failed = null;
+    past.earlier = (await api.get('/audit/events?action=audit-reviewed&order=newest&limit=50')).data.events;
+    past.failed = null;
   } catch (failed) {
-    review.failed = failed;
+    past.failed = failed;
   }
   draw();
 }
 
 function typed(event) {
+  const review = writing();
   review.draft = { ...review.draft, [event.target.name]: event.target.value };
-  localStorage.setItem(DRAFT, JSON.stringify(review.draft));
+  review.kept.keep(review.draft);
 }
 
 async function record(event, draw) {
   event.preventDefault();
+  const review = writing();
   const form = event.target.elements;
   const body = Object.fromEntries(FIELDS.map((name) => [name, form[name].value.trim()]).filter(([, text]) => text));
   body.from = toUtc(body.from ?? '');
@@ -46,7 +45,7 @@ async function record(event, draw) {
   try {
     review.recorded = (await api.post('/audit/reviews', body)).data;
     review.draft = {};
-    localStorage.removeItem(DRAFT);
+    review.kept.forget();
     await load(draw, true);
   } catch (failed) {
     review.refused = failed;
@@ -82,11 +81,11 @@ async function stillSignedIn(event) {
 const recording = (draw) => html`
   <section class="panel" aria-labelledby="review-heading">
     <h2 id="review-heading">Record a review</h2>
-    ${person().role === 'physicist' ? form(draw) : html`<p>Medical physicists record what they looked at in the ledger and what they found.
+    ${person().role === 'physicist' ? form(writing(), draw) : html`<p>Medical physicists record what they looked at in the ledger and what they found.
       You can read their reviews below.</p>`}
   </section>`;
 
-const form = (draw) => html`
+const form = (review, draw) => html`
   <div id="review-outcome" tabindex="-1" role="alert">
     ${review.refused ? trouble(review.refused) : nothing}
     ${review.recorded ? html`<p class="tell good"><strong>Recorded</strong>
@@ -105,7 +104,7 @@ const form = (draw) => html`
         ${knownActs().map(([slug, words]) => html`<option value=${slug}
           ?selected=${slug === review.draft.action}>${words}</option>`)}</select></label>
     </div>
-    <label class="field">What you found, also where nothing is to be remarked
+    <label class="field">What you found, also where nothing is to be remarked; line breaks become spaces
       <textarea name="findings" required maxlength="4000" .value=${review.draft.findings ?? ''}></textarea></label>
     <p><button class="first" ?disabled=${review.sending}>Record the review</button>
       <span class="small">It becomes an event of the ledger, with your name and the newest hash, and cannot be taken back.</span></p>
@@ -114,10 +113,10 @@ const form = (draw) => html`
 const earlier = () => html`
   <section class="panel" aria-labelledby="earlier-heading">
     <h2 id="earlier-heading">Earlier reviews</h2>
-    ${review.failed ? trouble(review.failed) : nothing}
-    ${review.earlier === null ? html`<p>Reading …</p>` : review.earlier.length === 0 ? html`<p>Nobody has recorded a review yet.</p>`
+    ${past.failed ? trouble(past.failed) : nothing}
+    ${past.earlier === null ? html`<p>Reading …</p>` : past.earlier.length === 0 ? html`<p>Nobody has recorded a review yet.</p>`
       : html`
-      <ul class="plain">${review.earlier.map(line)}</ul>`}
+      <ul class="plain">${past.earlier.map(line)}</ul>`}
   </section>`;
 
 const line = (event) => html`

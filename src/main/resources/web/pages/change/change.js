@@ -10,7 +10,7 @@ import { stepsOf, isOpen, isAuthor, stateWords, KIND_WORDS } from '/pages/change
 import { readAdjustments } from '/pages/change/adjustments.js';
 import { LEVELS } from '/pages/change/cells.js';
 import { keyLine, columnOf, inWords } from '/pages/change/fields.js';
-import { keptText } from '/pages/change/kept.js';
+import { keptText } from '/pages/kept.js';
 
 const id = location.pathname.split('/').at(-1);
 const place = document.getElementById('change');
@@ -99,8 +99,8 @@ const SAID = {
 async function step(name, body) {
   Object.assign(state, { busy: true, failed: null, said: null });
   draw();
-  const act = (etag) => (name === 'rename' ? api.put(`/changes/${id}`, body, { ifMatch: etag, mayRepeat: same(person()) })
-    : api.post(`/changes/${id}/${name}`, body, { ifMatch: etag, mayRepeat: same(person()) }));
+  const act = (etag) => (name === 'rename' ? api.put(`/changes/${id}`, body, { ifMatch: etag })
+    : api.post(`/changes/${id}/${name}`, body, { ifMatch: etag }));
   try {
     const answer = editor ? await editor.alone(act) : await act(state.etag);
     Object.assign(state, { said: SAID[name], impactBefore: null, confirming: false, renaming: false });
@@ -116,9 +116,6 @@ async function step(name, body) {
     document.getElementById(state.failed ? 'trouble' : 'said')?.focus();
   }
 }
-
-/** Whether the same person is signed in as when the step was begun. */
-const same = (me) => () => person()?.personId === me?.personId;
 
 /** Where the change moved on, the page shows what it is by now: nobody decides on what they did not see. */
 async function refused(failed) {
@@ -137,7 +134,7 @@ const on = {
     const form = event.target;
     const done = await step(name, bodyOf(form));
     if (form.elements.password) form.elements.password.value = '';
-    if (done && kept) keptText.forget(kept);
+    if (done && kept) kept.forget();
     draw();
   },
 };
@@ -222,18 +219,19 @@ function head(change) {
 }
 
 function rename(change) {
-  const [title, reason] = ['title', 'reason'].map((name) => `${change.author.personId}|${id}|${name}`);
+  const [title, reason] = ['title', 'reason'].map((name) => keptText(`${id}|${name}`));
   const submit = on.submitted('rename', ({ elements }) => ({ title: elements.title.value, reason: elements.reason.value }), title);
-  return html`<form class="panel" @submit=${async (event) => { await submit(event); if (!state.failed) keptText.forget(reason); }}>
+  return html`<form class="panel" @submit=${async (event) => { await submit(event); if (!state.failed) reason.forget(); }}>
     <label class="field">Title<input id="title" name="title" required maxlength="120" size="60"
-      .value=${keptText.read(title) || change.title}
-      @input=${(event) => keptText.keep(title, event.target.value)}></label>
-    <label class="field">Reason: 10 characters or more<textarea name="reason" required minlength="10" maxlength="2000"
-      .value=${keptText.read(reason) || change.reason}
-      @input=${(event) => keptText.keep(reason, event.target.value)}></textarea></label>
+      .value=${title.read() || change.title}
+      @input=${(event) => title.keep(event.target.value)}></label>
+    <label class="field">Reason: 10 characters or more; line breaks become spaces
+      <textarea name="reason" required minlength="10" maxlength="2000"
+      .value=${reason.read() || change.reason}
+      @input=${(event) => reason.keep(event.target.value)}></textarea></label>
     <div class="row"><button class="first" ?disabled=${state.busy}>Save</button>
       <button type="button" @click=${() =>
-        { state.renaming = false; keptText.forget(title); keptText.forget(reason); draw(); }}>Cancel</button></div></form>`;
+        { state.renaming = false; title.forget(); reason.forget(); draw(); }}>Cancel</button></div></form>`;
 }
 
 const conflicts = (change) => html`<div class="tell blocking"><strong>Others changed the same rows.</strong>Version

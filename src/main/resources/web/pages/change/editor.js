@@ -196,7 +196,7 @@ export class Editor {
         was not saved when this page was closed: ${offered.map(({ key }) => keyLine(key, site())).join('; ')}. It stands in the table again.
         <button type="button" class="first" @click=${() => draft.takeUp()}>Save it now</button>
         <button type="button" @click=${() => draft.forgetOffered()}>Forget it</button></div>`}
-      <p id="saving" role="status" class="tell ${sender.unreachable && waiting ? 'caution' : stuck ? 'blocking'
+      <p id="saving" role="status" class="tell ${(sender.unreachable || sender.stopped) && waiting ? 'caution' : stuck ? 'blocking'
         : 'good'}">${this.savingWords(waiting, stuck)}
         ${waiting && sender.unreachable ? html`<button type="button" @click=${() => sender.now()}>Try now</button>` : nothing}</p>
       ${draft.keepFails ? html`<p class="tell blocking" role="alert">

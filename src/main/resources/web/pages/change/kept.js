@@ -77,10 +77,3 @@ function hold(name) {
     }).catch(() => done(false));
   });
 }
-
-/** A text that is being written, such as a reason: kept while it is typed, forgotten when it was sent. */
-export const keptText = {
-  read: (name) => localStorage.getItem(`wallchart.text|${name}`) ?? '',
-  keep: (name, text) => (text ? localStorage.setItem(`wallchart.text|${name}`, text) : keptText.forget(name)),
-  forget: (name) => localStorage.removeItem(`wallchart.text|${name}`),
-};

@@ -106,7 +106,7 @@ export class Sender {
   }
 
   write(line, { op, list }) {
-    const options = { ifMatch: this.etag, mayRepeat: this.isAuthor };
+    const options = { ifMatch: this.etag };
     const at = `/changes/${this.id}`;
     switch (op) {
       case 'put-adjustments': return api.put(`${at}/adjustments`, { adjustments: list }, options);

@@ -1,7 +1,7 @@
 // What may be done next to a change, by whom; what may not says why. Every step names the revision, a signature the impact that was seen.
 import { html, nothing } from '/pages/lit-html.js';
 import { overLimits } from '/pages/change/impact.js';
-import { keptText } from '/pages/change/kept.js';
+import { keptText } from '/pages/kept.js';
 import { moment, spoken } from '/pages/words.js';
 
 export const isOpen = (change) => change.state === 'drafting' || change.state === 'returned';
@@ -76,7 +76,7 @@ function signature({ change, impact, findings, busy, own }, me, on) {
       : findings?.blocking ? 'Blocking findings: return it to its author.'
         : needs && !fast ? 'A medical physicist has to concur first.' : '';
   const off = why !== '';
-  const kept = `${me.personId}|${change.id}|meaning`;
+  const kept = keptText(`${change.id}|meaning`);
   return html`<form class="panel" @submit=${on.submitted('sign', statement(impact), kept)}>
     <h3>Sign the change with the impact shown above</h3>
     ${off ? html`<p class="tell caution"><strong>Not to be signed now.</strong>${why}</p>` : nothing}
@@ -86,7 +86,7 @@ function signature({ change, impact, findings, busy, own }, me, on) {
       who looks at it within 72 hours. ${needs ? 'With a later start it needs the physicist first.' : ''}</p>` : nothing}
     ${early ? startWords(impact, early, waits) : nothing}
     <label class="field">What your signature states<input name="meaning" list="meanings" maxlength="200" required size="60" ?disabled=${off}
-      .value=${keptText.read(kept)} @input=${(event) => keptText.keep(kept, event.target.value)}></label>
+      .value=${kept.read()} @input=${(event) => kept.keep(event.target.value)}></label>
     <datalist id="meanings"><option value="Approved for use in this room"></option>
       <option value="Reviewed and approved for use in this room"></option>
       <option value="Signed at once for patient safety"></option></datalist>
@@ -115,13 +115,13 @@ const password = (off) => html`<label class="field">Your password again
   <input name="password" type="password" autocomplete="current-password" required ?disabled=${off}></label>`;
 
 function answers(change, me, busy, on) {
-  const kept = `${me.personId}|${change.id}|answer`;
+  const kept = keptText(`${change.id}|answer`);
   const say = (name) => on.submitted(name, (form) => ({ reason: form.elements.reason.value }), kept);
   return html`<form class="panel" @submit=${(event) => say(event.submitter?.value ?? 'return')(event)}>
     <h3>Or give it back</h3>
-    <label class="field">Reason, for its author: 10 characters or more
-      <textarea name="reason" required minlength="10" maxlength="2000" .value=${keptText.read(kept)}
-        @input=${(event) => keptText.keep(kept, event.target.value)}></textarea></label>
+    <label class="field">Reason, for its author: 10 characters or more; line breaks become spaces
+      <textarea name="reason" required minlength="10" maxlength="2000" .value=${kept.read()}
+        @input=${(event) => kept.keep(event.target.value)}></textarea></label>
     <div class="row"><button value="return" ?disabled=${busy}>Return to its author</button>
       ${me.role === 'lead' ? html`<button value="decline" ?disabled=${busy}>Decline for good</button>` : nothing}</div></form>`;
 }
@@ -148,14 +148,15 @@ function afterwards({ change, busy }, me, on) {
 function secondReview(change, me, busy, on) {
   const why = isAuthor(change, me) ? 'You are its author: another physicist has to look at it.'
     : change.decision.by.personId === me.personId ? 'You signed it: another physicist has to look at it.' : '';
-  const kept = `${me.personId}|${change.id}|findings`;
+  const kept = keptText(`${change.id}|findings`);
   return html`<form class="panel" @submit=${on.submitted('second-review', ({ elements }) => ({
     password: elements.password.value, findings: elements.findings.value,
   }), kept)}>
     <h3>Record the second review</h3>
-    <label class="field">What you found: 10 characters or more<textarea name="findings" required minlength="10" maxlength="2000"
+    <label class="field">What you found: 10 characters or more; line breaks become spaces
+      <textarea name="findings" required minlength="10" maxlength="2000"
       ?disabled=${why !== ''}
-      .value=${keptText.read(kept)} @input=${(event) => keptText.keep(kept, event.target.value)}></textarea></label>
+      .value=${kept.read()} @input=${(event) => kept.keep(event.target.value)}></textarea></label>
     <div class="row">${password(why !== '')}<button class="first" ?disabled=${busy || why !== ''}>Record</button>
       <span>${why}</span></div></form>`;
 }

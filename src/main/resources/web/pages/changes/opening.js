@@ -3,7 +3,7 @@ import { html, nothing } from '/pages/lit-html.js';
 import * as api from '/pages/api.js';
 import { person, trouble } from '/pages/shell.js';
 import { day } from '/pages/words.js';
-import { keptText } from '/pages/change/kept.js';
+import { keptText } from '/pages/kept.js';
 import { planning, startPlanning } from '/pages/changes/planning.js';
 
 const PROPOSERS = ['radiographer', 'lead', 'physicist'];
@@ -33,19 +33,17 @@ async function learnVersions() {
 }
 
 /** Opens it and goes there. `bodyOf` makes the request's body of the form. */
-function opening(path, bodyOf, kept) {
+function opening(path, bodyOf, texts) {
   return async (event) => {
     event.preventDefault();
     const form = event.target;
-    const me = person();
     Object.assign(state, { busy: true, failed: null });
     state.draw();
     try {
       state.versions.delete(state.room);
       const versions = await versionsOf(state.room);
-      const made = (await api.post(`/charts/${state.room}/${path}`, bodyOf(form.elements, versions),
-        { mayRepeat: () => person()?.personId === me.personId })).data;
-      kept.forEach((name) => keptText.forget(keptAs(name)));
+      const made = (await api.post(`/charts/${state.room}/${path}`, bodyOf(form.elements, versions))).data;
+      texts.forEach((text) => text.forget());
       location.assign(`/changes/${made.id}`);
     } catch (failed) {
       state.failed = failed;
@@ -56,16 +54,15 @@ function opening(path, bodyOf, kept) {
   };
 }
 
-const keptAs = (name) => `${person()?.personId}|new|${name}`;
-
-const kept = (name) => ({ value: keptText.read(keptAs(name)), keep: (event) => keptText.keep(keptAs(name), event.target.value) });
+const kept = (name) => keptText(`new|${name}`);
+const keep = (text) => (event) => text.keep(event.target.value);
 
 export function openings() {
   if (!PROPOSERS.includes(person()?.role)) return html`<p class="small">Changes are proposed by radiographers,
     lead radiographers and physicists.</p>`;
   return html`<section class="panel opening" aria-label="Propose a change">
     <div id="opening-trouble" role="alert" tabindex="-1">${state.failed ? trouble(state.failed) : nothing}</div>
-    <details ?open=${keptText.read(keptAs('title')) !== ''}><summary>New change</summary>${newChange()}</details>
+    <details ?open=${kept('title').read() !== ''}><summary>New change</summary>${newChange()}</details>
     <details><summary>Bring an earlier version back</summary>${revert()}</details>
     ${planning()}</section>`;
 }
@@ -85,12 +82,12 @@ function newChange() {
   const [title, reason] = [kept('title'), kept('reason')];
   return html`<form @submit=${opening('changes', (elements, versions) => ({
     title: elements.title.value, reason: elements.reason.value, baseVersion: versions[0]?.version ?? 0, kind: elements.kind.value,
-  }), ['title', 'reason'])}>
+  }), [title, reason])}>
     <div class="row">${roomField()} <span class="small">${newestWords()}</span></div>
-    <label class="field">Title<input name="title" required maxlength="120" autocomplete="off" .value=${title.value}
-      @input=${title.keep}></label>
-    <label class="field">Reason: why the chart should change, 10 characters or more
-      <textarea name="reason" required minlength="10" maxlength="2000" .value=${reason.value} @input=${reason.keep}></textarea></label>
+    <label class="field">Title<input name="title" required maxlength="120" autocomplete="off" .value=${title.read()}
+      @input=${keep(title)}></label>
+    <label class="field">Reason: why the chart should change, 10 characters or more; line breaks become spaces
+      <textarea name="reason" required minlength="10" maxlength="2000" .value=${reason.read()} @input=${keep(reason)}></textarea></label>
     <fieldset><legend>How</legend>
       <label class="tick"><input type="radio" name="kind" value="ordinary" checked>Ordinary: looked at,
         concurred with where it is large, then signed</label><br>
@@ -104,14 +101,14 @@ function revert() {
   const reason = kept('revert-reason');
   const versions = (state.versions.get(state.room) ?? []).slice(1);
   return html`<form @submit=${opening('reverts', (elements) => ({ version: Number(elements.version.value),
-    reason: elements.reason.value }), ['revert-reason'])}>
+    reason: elements.reason.value }), [reason])}>
     <div class="row">${roomField()}
       <label class="field">Version to bring back<select name="version" required>
         ${versions.map(({ version, title, inForceFrom }) => html`<option value=${version}>${version}, in force from ${day(inForceFrom)}:
           ${title}</option>`)}</select></label></div>
     ${versions.length === 0 ? html`<p class="small">The room has no earlier version.</p>` : nothing}
     <label class="field">Reason,
-      10 characters or more<textarea name="reason" required minlength="10" maxlength="2000" .value=${reason.value}
-      @input=${reason.keep}></textarea></label>
+      10 characters or more; line breaks become spaces<textarea name="reason" required minlength="10" maxlength="2000" .value=${reason.read()}
+      @input=${keep(reason)}></textarea></label>
     <div><button class="first" ?disabled=${state.busy || versions.length === 0}>Prepare the change</button></div></form>`;
 }

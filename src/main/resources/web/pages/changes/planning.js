@@ -2,8 +2,8 @@
 // looked at first.
 import { html, nothing } from '/pages/lit-html.js';
 import * as api from '/pages/api.js';
-import { person, site, trouble } from '/pages/shell.js';
-import { keptText } from '/pages/change/kept.js';
+import { site, trouble } from '/pages/shell.js';
+import { keptText } from '/pages/kept.js';
 import { keyLine } from '/pages/change/fields.js';
 import { lengthTyped } from '/pages/change/rows.js';
 import { draftedOf } from '/pages/changes/drafted.js';
@@ -39,15 +39,15 @@ async function learn() {
   state.draw();
 }
 
-const keptAs = (name) => `${person()?.personId}|draft|${name}`;
-const kept = (name) => ({ value: keptText.read(keptAs(name)), keep: (event) => keptText.keep(keptAs(name), event.target.value) });
+const kept = (name) => keptText(`draft|${name}`);
+const keep = (text) => (event) => text.keep(event.target.value);
 
 /** Looks at what would be proposed, or opens it, by the button that was pressed. */
 const asked = (path, bodyOf) => async (event) => {
   event.preventDefault();
   const opens = event.submitter?.value === 'open';
   const { elements } = event.target;
-  const me = person();
+  const texts = ['title', 'reason'].map(kept);
   Object.assign(state, { busy: path, failed: null, of: path });
   if (!opens) state.drafted = null;
   state.draw();
@@ -55,9 +55,9 @@ const asked = (path, bodyOf) => async (event) => {
     const body = bodyOf(elements);
     if (opens) Object.assign(body, { title: elements.title.value, reason: elements.reason.value });
     const answer = await api.post(`/charts/${elements.room.value}/${path}${opens ? '' : '/preview'}`, body,
-      { timeoutMs: PATIENCE_MS, mayRepeat: () => person()?.personId === me.personId });
+      { timeoutMs: PATIENCE_MS });
     if (opens) {
-      ['title', 'reason'].forEach((name) => keptText.forget(keptAs(name)));
+      texts.forEach((text) => text.forget());
       location.assign(`/changes/${answer.data.change.id}`);
     }
     state.drafted = opens ? answer.data.draft : answer.data;
@@ -93,11 +93,11 @@ function ending(path) {
         : nothing}</div>
     <div id="${path}-said" tabindex="-1" role="alert">${state.of === path && state.failed ? trouble(state.failed) : nothing}</div>
     ${state.of === path && state.drafted ? html`${draftedOf(state.drafted, site())}` : nothing}
-    <label class="field">Title<input name="title" required maxlength="120" autocomplete="off" .value=${title.value}
-      @input=${title.keep}></label>
+    <label class="field">Title<input name="title" required maxlength="120" autocomplete="off" .value=${title.read()}
+      @input=${keep(title)}></label>
     <label class="field">Reason,
-      10 characters or more<textarea name="reason" required minlength="10" maxlength="1500" .value=${reason.value}
-      @input=${reason.keep}></textarea></label>
+      10 characters or more; line breaks become spaces<textarea name="reason" required minlength="10" maxlength="1500" .value=${reason.read()}
+      @input=${keep(reason)}></textarea></label>
     <div><button value="open" ?disabled=${busy}>Open it as a change</button></div>`;
 }
 

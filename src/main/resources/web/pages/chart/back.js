@@ -32,7 +32,8 @@ function draw(place, room, head, { failed, sending }) {
       <p>This opens a change in which the chart reads as in version ${head.version}, “${head.title}”. It is reviewed and signed
         like any other change; until then nothing changes in the room.</p>
       <div role="alert">${failed ? trouble(failed) : nothing}</div>
-      <label class="field">Reason, 10 characters or more<textarea name="reason" required minlength="10" maxlength="2000"></textarea></label>
+      <label class="field">Reason, 10 characters or more; line breaks become spaces
+        <textarea name="reason" required minlength="10" maxlength="2000"></textarea></label>
       <div class="row"><button class="first" ?disabled=${sending}>${sending ? 'Preparing the change…' : 'Prepare the change'}</button>
         <button type="button" @click=${() => place.close()}>Leave it</button></div>
     </form>`, place);

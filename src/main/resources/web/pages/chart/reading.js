@@ -38,8 +38,8 @@ function skinWords(dose, courses) {
 /** Pairs of a name and its words. */
 export const readingWords = (point, near, courses) => [
   ['Thickness', `${lengthNumber(point.thicknessCm, unit())} ${unit()}, band ${bandWords(point.row.bandCm)}`],
-  ['Set', settingWords(point)],
-  ['By the rule, before stations', ruleWords(point)],
-  ['At the receptor, predicted', receptorWords(point, near)],
-  ['At the skin, estimated', skinWords(point.dose, courses)],
+  ['Set by the console', settingWords(point)],
+  ['Exact, before stations', ruleWords(point)],
+  ['At the receptor, predicted of the exact values', receptorWords(point, near)],
+  ['At the skin, estimated of what is set', skinWords(point.dose, courses)],
 ];

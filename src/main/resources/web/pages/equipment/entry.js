@@ -2,26 +2,27 @@
 // entered something meanwhile is named.
 import { html, nothing } from '/pages/lit-html.js';
 import * as api from '/pages/api.js';
+import { keptForm, ownOfEach } from '/pages/kept.js';
 import { trouble } from '/pages/shell.js';
 import { moment } from '/pages/words.js';
 
-/** One thing that is being entered. `empty()` makes a new draft; it is kept at this screen under the name. */
+const entries = ownOfEach(() => new Map());
+
+/** One thing that whoever is signed in is entering. `empty()` makes a new draft; it is kept at this screen under its name and theirs. */
 export function entryOf(name, empty) {
-  const key = `wallchart.equipment.${name}`;
-  let draft;
-  try {
-    draft = { ...empty(), ...JSON.parse(localStorage.getItem(key)) };
-  } catch {
-    draft = empty();
-  }
-  return {
-    key, empty, draft, busy: '', tried: null, etag: null, failed: null, meanwhile: null, entered: null, said: {},
-  };
+  const own = entries();
+  if (!own.has(name)) own.set(name, begun(keptForm(`equipment.${name}`), empty));
+  return own.get(name);
 }
+
+const begun = (kept, empty) => ({
+  kept, empty, draft: { ...empty(), ...kept.read() }, busy: '', tried: null, etag: null, failed: null, meanwhile: null, entered: null,
+  said: {},
+});
 
 /** Whoever changes what was tried has to try again: the answer was about something else. */
 export function keep(entry, draw) {
-  localStorage.setItem(entry.key, JSON.stringify(entry.draft));
+  entry.kept.keep(entry.draft);
   Object.assign(entry, { tried: null, failed: null, entered: null });
   draw();
 }
@@ -29,7 +30,7 @@ export function keep(entry, draw) {
 /** As {@link keep}, for what does not change the answer: the reason. */
 export function keepReason(entry, reason, draw) {
   entry.draft.reason = reason;
-  localStorage.setItem(entry.key, JSON.stringify(entry.draft));
+  entry.kept.keep(entry.draft);
   draw();
 }
 
@@ -53,7 +54,7 @@ export async function putInForce(entry, room, address, body, draw, done) {
   draw();
   try {
     entry.entered = (await api.put(address, body, { ifMatch: entry.etag, timeoutMs: 120_000 })).data;
-    localStorage.removeItem(entry.key);
+    entry.kept.forget();
     Object.assign(entry, { tried: null, said: {} });
     await done();
     draw(); // so that an empty draft is one of what is in force now
@@ -94,7 +95,7 @@ const meanwhile = (newest) => html`
 /** Reason and button; only what was tried can be put in force. */
 export const reasonAndEnter = (entry, mayEnter, enter, draw) => (mayEnter ? html`
   <form class="enter" @submit=${enter}>
-    <label class="field">Reason, as the ledger will have it; at least 10 characters
+    <label class="field">Reason, as the ledger will have it; at least 10 characters; line breaks become spaces
       <textarea name="reason" maxlength="2000" required .value=${entry.draft.reason ?? ''}
         @input=${(event) => keepReason(entry, event.target.value, draw)}></textarea></label>
     <p><button class="first" ?disabled=${!entry.tried || entry.busy !== ''}>Put in force</button>

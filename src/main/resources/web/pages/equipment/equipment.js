@@ -69,7 +69,7 @@ async function load() {
 }
 
 async function welcome(person) {
-  if (!person || all?.person.role === person.role) return;
+  if (!person || all?.person.personId === person.personId) return;
   all = { person };
   draw();
   try {

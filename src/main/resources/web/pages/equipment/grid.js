@@ -7,13 +7,7 @@ import { entryOf, keep, outcome, putInForce, reasonAndEnter, tryOut } from '/pag
 import { effectsPanel } from '/pages/equipment/history.js';
 import { number, pairsEditor } from '/pages/equipment/pairs.js';
 
-const entries = new Map();
-
-function entry(room, grid) {
-  const name = `${room}.grid.${grid.id}`;
-  if (!entries.has(name)) entries.set(name, entryOf(name, () => asInForce(grid)));
-  return entries.get(name);
-}
+const entry = (room, grid) => entryOf(`${room}.grid.${grid.id}`, () => asInForce(grid));
 
 function asInForce(grid) {
   const cm = (one) => (one === undefined ? '' : lengthNumber(one, site().lengthUnit));

@@ -12,16 +12,10 @@ const FIELDS = [
   ['totalFiltrationMmAl', 'Total filtration as stated, mm Al'], ['totalFiltrationMmCu', 'and mm Cu, where there is some'],
   ['hvlMmAl', 'Half-value layer, mm Al'], ['hvlAtKV', 'measured at, kV'], ['uncertaintyPercent', 'Expanded uncertainty, %'],
 ];
-const entries = new Map();
 
-const entry = (room) => {
-  if (!entries.has(room)) {
-    entries.set(room, entryOf(`${room}.output`, () => ({
-      measuredOn: '', fields: {}, points: [['', ''], ['', ''], ['', '']], confirmed: [], replaces: false, reason: '',
-    })));
-  }
-  return entries.get(room);
-};
+const entry = (room) => entryOf(`${room}.output`, () => ({
+  measuredOn: '', fields: {}, points: [['', ''], ['', ''], ['', '']], confirmed: [], replaces: false, reason: '',
+}));
 
 /** What is typed as the interface takes it; a text that is no number goes as it is, and the interface says what is wrong with it. */
 function body({ draft }, equipment) {
@@ -120,7 +114,7 @@ function refused(now, failed, draw) {
   const tick = (code, event) => {
     const others = now.draft.confirmed.filter((one) => one !== code);
     now.draft.confirmed = event.target.checked ? [...others, code] : others;
-    localStorage.setItem(now.key, JSON.stringify(now.draft));
+    now.kept.keep(now.draft);
     draw();
   };
   return html`
@@ -137,7 +131,7 @@ const older = (now, failed, draw) => html`
   <div class="tell caution"><strong>A newer measurement is in force.</strong>${failed.message.split(', or send')[0]}.
     <p><label class="tick"><input type="checkbox" .checked=${now.draft.replaces} @change=${(event) => {
       now.draft.replaces = event.target.checked;
-      localStorage.setItem(now.key, JSON.stringify(now.draft));
+      now.kept.keep(now.draft);
       draw();
     }}> Put this one in the place of the newer one nevertheless; then try again</label></p></div>`;
 

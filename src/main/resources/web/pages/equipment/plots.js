@@ -37,17 +37,18 @@ export const fitPanel = (fit, uncertaintyPercent, confirmed = []) => html`
         .fit=${fit} .tall=${300} .describe=${(shown) => outputPlot(shown, uncertaintyPercent)}></div>
     </figure>
     <figure>
-      <figcaption>Residual, % of the fit, over tube voltage, kV. <span class="key beyond">dashes</span>
-        ± ${fit.questionedBeyondPercent} %: beyond, a point is questioned</figcaption>
-      <div class="fit-plot plot" role="img" aria-label="Residuals over tube voltage; the table below has the same numbers"
-        .fit=${fit} .tall=${300} .describe=${residualPlot}></div>
+      <figcaption>How far each point is off the fit of the <em>other</em> points, %, over tube voltage, kV: this is tested.
+        <span class="key beyond">dashes</span> ± ${fit.questionedBeyondPercent} %; <span class="key beyond">rings</span> questioned:
+        beyond the dashes, and where all others fit without one of these, that one only</figcaption>
+      <div class="fit-plot plot" role="img" .fit=${fit} .tall=${300} .describe=${deviationPlot}
+        aria-label="How far each point is off the fit of the others, over tube voltage; the table below has the same numbers"></div>
     </figure>
   </div>
   <div class="scroll" tabindex="0" role="group" aria-label="Measured output and fit"><table class="points">
     <caption>The same in numbers</caption>
     <thead><tr><th scope="col" class="number">kV</th><th scope="col" class="number">Measured, µGy/mAs at 1 m</th>
       <th scope="col" class="number">Fit</th>
-      <th scope="col" class="number">Residual, %</th><th scope="col" class="number">Off the fit of the others, %</th>
+      <th scope="col" class="number">Off it (residual), %</th><th scope="col" class="number">Off the fit of the others (tested), %</th>
         ${fit.points.some((point) => point.questioned) ? html`<th scope="col">Word</th>` : nothing}</tr></thead>
     <tbody>${fit.points.map((point) => line(point, confirmed))}</tbody>
   </table></div>`;
@@ -98,18 +99,20 @@ function bars(drawn, points, uncertaintyPercent, colour) {
   ctx.restore();
 }
 
-function residualPlot(fit) {
+function deviationPlot(fit) {
   const beyond = fit.questionedBeyondPercent;
-  const most = Math.max(beyond, ...fit.points.map((point) => Math.abs(point.residualPercent))) * 1.25;
+  const off = fit.points.map((point) => point.deviationPercent);
+  const most = Math.max(beyond, ...off.map(Math.abs)) * 1.25;
   const dashed = (ink) => ({ stroke: ink('stop'), width: 1, dash: [8, 6], points: { show: false } });
   return (uPlot, ink) => ({
-    data: [fit.points.map((point) => point.kV), fit.points.map((point) => point.residualPercent),
+    data: [fit.points.map((point) => point.kV), off, fit.points.map((point, i) => (point.questioned ? off[i] : null)),
       ...[beyond, 0, -beyond].map((at) => fit.points.map(() => at))],
     options: {
       scales: { x: { time: false }, y: { range: [-most, most] } },
       legend: { show: false },
       cursor: { show: false },
       series: [{}, { stroke: ink('plot-2'), width: 0, paths: () => null, points: { show: true, size: 9, fill: ink('plot-2') } },
+        { stroke: ink('stop'), width: 0, paths: () => null, points: { show: true, size: 18, width: 2, stroke: ink('stop'), fill: 'transparent' } },
         dashed(ink), { stroke: ink('rule'), width: 1, points: { show: false } }, dashed(ink)],
       axes: [{}, {}],
     },

@@ -87,7 +87,9 @@ async function fetchSheet(room) {
   return { name, file: await answer.blob() };
 }
 
+/** A printed sheet is entered under a name. */
 async function ask(room, wanted) {
+  api.requireOwner();
   try {
     return await fetch(`/api/v1/rooms/${room}/sheet.pdf?${wanted}`, { cache: 'no-store' });
   } catch (failed) {
