@@ -26,6 +26,7 @@ import wallchart.chart.BodyRegion;
 import wallchart.chart.ChartContent;
 import wallchart.chart.RowBuilder;
 import wallchart.equipment.EquipmentFixtures;
+import wallchart.equipment.RoomRevision;
 import wallchart.print.ParsedSheet.Piece;
 import wallchart.quantity.LengthUnit;
 
@@ -216,6 +217,37 @@ class SheetPagesTest {
         var codes = new QRCodeMultiReader().decodeMultiple(bitmap);
         assertThat(codes).singleElement().satisfies(code -> assertThat(code.getText())
                 .isEqualTo(SheetFixtures.ADDRESS));
+    }
+
+    /** Behind a proxy whose address nobody told the service: no code is better than one that leads nowhere, or elsewhere. */
+    @Test
+    void where_nobody_knows_what_phones_reach_there_is_no_code_and_the_sheet_says_so() {
+        var whole = made(LengthUnit.CENTIMETRE, aRow());
+        var known = whole.head();
+        var facts = new SheetHead(
+                        SheetFixtures.site(LengthUnit.CENTIMETRE),
+                        SheetFixtures.version("r1", new ChartContent(List.of(aRow().row()), List.of()))
+                                .head(),
+                        new RoomRevision(
+                                3,
+                                SheetFixtures.DIGEST,
+                                SheetFixtures.NOW,
+                                "physicist",
+                                EquipmentFixtures.aRoom().room()),
+                        Selection.WHOLE,
+                        new Printing(
+                                SheetFixtures.NUMBER,
+                                Optional.empty(),
+                                SheetFixtures.NOW,
+                                "A. Reader",
+                                Optional.empty(),
+                                false))
+                .head();
+        var laid = LaidSheet.of(new Sheet(facts, whole.sections(), whole.adjustments(), whole.closing()), PaperSize.A4);
+        assertThat(known.address()).isPresent();
+        assertThat(laid.pages().stream().flatMap(List::stream)).noneMatch(mark -> mark instanceof Mark.Code);
+        assertThat(ParsedSheet.of(SheetWriter.write(laid, SheetFixtures.NOW)).words(1))
+                .contains("It has no code to scan", "site.address", "Sheet CDFG-HJKM-NPQR");
     }
 
     @Test
