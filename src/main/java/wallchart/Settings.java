@@ -82,7 +82,7 @@ public record Settings(
     /**
      * @param name the department's name on pages and sheets, not empty
      * @param lengthUnit what pages and sheets show and take lengths in
-     * @param address where phones reach the service, without a slash at its end; empty for the address that whoever prints asked at
+     * @param address where phones reach the service, without a slash at its end; empty for the address that the service listens at
      */
     public record Site(String name, LengthUnit lengthUnit, Optional<String> address) {
         private static final Pattern ADDRESS =

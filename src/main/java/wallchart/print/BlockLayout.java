@@ -77,9 +77,12 @@ record BlockLayout(Columns columns, String unit, Typeface type) {
     private float band(Pen pen, float y, BandLine band) {
         float down = cell(pen, y, Column.THICKNESS, Style.SET, band.thickness());
         down = Math.max(down, cell(pen, y, Column.KV, Style.SET, band.kV()));
+        float beside = small(pen, y, Column.REFERENCE, Style.SET, band.reference());
         float exposed = cell(pen, y, Column.EXPOSURE, Style.SET, band.exposure());
-        down = Math.max(down, cell(pen, exposed, Column.EXPOSURE, Style.TEXT, band.more()));
-        return Math.max(down, small(pen, y, Column.REFERENCE, Style.SET, band.reference()));
+        down = Math.max(down, Math.max(exposed, beside));
+        float under = columns.x(Column.FOCAL_SPOT) - columns.x(Column.EXPOSURE) - 2 * PAD;
+        return Math.max(
+                down, pen.write(columns.x(Column.EXPOSURE), Math.max(exposed, beside), under, Style.TEXT, band.more()));
     }
 
     private float cell(Pen pen, float y, Column column, Style style, String text) {

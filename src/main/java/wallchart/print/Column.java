@@ -1,26 +1,31 @@
 package wallchart.print;
 
-/** The columns of a sheet, from left to right; those without a width of their own share what is left. */
+/**
+ * The columns of a sheet, from left to right. Some have a width of their own; the others share what is left, those with longer words
+ * the larger part of it, so that what is said of a block takes few lines: they, not its bands, make a sheet long.
+ */
 enum Column {
-    EXAMINATION("Examination", 0),
-    THICKNESS("Thickness", 70),
-    KV("kV", 36),
-    EXPOSURE("mAs or AEC", 112),
-    REFERENCE("Holds at", 44),
-    FOCAL_SPOT("Focal spot", 40),
-    GRID("Grid, focal distance", 86),
-    SID("SID", 50),
-    RECEPTOR("Receptor, field", 0),
-    WITHIN("Inside the band", 0);
+    EXAMINATION("Examination", 0, 1),
+    THICKNESS("Thickness", 70, 0),
+    KV("kV", 36, 0),
+    EXPOSURE("mAs or AEC", 104, 0),
+    REFERENCE("Holds at", 42, 0),
+    FOCAL_SPOT("Focal spot", 38, 0),
+    GRID("Grid, focal distance", 84, 0),
+    SID("SID", 42, 0),
+    RECEPTOR("Receptor, field", 0, 1.6f),
+    WITHIN("Inside the band", 0, 1.2f);
 
     private static final float PADDING = 3;
 
     private final String head;
     private final float fixed;
+    private final float parts;
 
-    Column(String head, float fixed) {
+    Column(String head, float fixed, float parts) {
         this.head = head;
         this.fixed = fixed;
+        this.parts = parts;
     }
 
     /** @param unit of the lengths in it */
@@ -34,18 +39,18 @@ enum Column {
     /** Where the columns stand on a page of which so much may be written on. */
     static Columns over(float left, float width) {
         float fixed = 0;
-        int sharing = 0;
+        float parts = 0;
         for (var column : values()) {
             fixed += column.fixed;
-            sharing += column.fixed == 0 ? 1 : 0;
+            parts += column.parts;
         }
-        return new Columns(left, width, (width - fixed) / sharing);
+        return new Columns(left, width, (width - fixed) / parts);
     }
 
     /**
      * @param left of the first column
      * @param width of all together
-     * @param share of each column without a width of its own
+     * @param share of one part of what is left to the columns without a width of their own
      */
     record Columns(float left, float width, float share) {
 
@@ -67,7 +72,7 @@ enum Column {
         }
 
         private float whole(Column column) {
-            return column.fixed == 0 ? share : column.fixed;
+            return column.fixed + share * column.parts;
         }
     }
 }

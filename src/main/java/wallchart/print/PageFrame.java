@@ -59,7 +59,7 @@ final class PageFrame {
         for (var fact : head.facts()) {
             y = pen.write(MARGIN + place + GAP, y, facts, Style.TEXT, fact);
         }
-        pen.add(new Mark.Code(paper.width() - MARGIN - CODE, MARGIN, CODE, head.address()));
+        head.address().ifPresent(page -> pen.add(new Mark.Code(paper.width() - MARGIN - CODE, MARGIN, CODE, page)));
         down = Math.max(Math.max(down, y), MARGIN + CODE) + PAD;
         pen.add(new Mark.Rule(MARGIN, down, width(), 1.5f));
         return down + PAD;

@@ -4,7 +4,10 @@ package wallchart.print;
 public sealed interface Printout {
 
     /** The sheet as PDF, with its line in the register. */
-    record Printed(PrintedSheet sheet, byte[] file) implements Printout {}
+    record Printed(PrintedSheet sheet, int pages, byte[] file) implements Printout {}
+
+    /** How many pages it would have, if it were printed now. */
+    record Foreseen(int pages) implements Printout {}
 
     /** The room has no chart in force: there is nothing to print. */
     record NoChart() implements Printout {}

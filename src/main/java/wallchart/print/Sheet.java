@@ -1,6 +1,7 @@
 package wallchart.print;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything that stands on one wall sheet, in words, before anybody decides where on the paper.
@@ -24,7 +25,7 @@ record Sheet(Head head, List<Section> sections, List<AdjustmentLine> adjustments
      * @param room id of the room
      * @param lengthUnit symbol of the unit that all lengths are in
      * @param facts version, signature, review, equipment, checkpoint and printing, one line each
-     * @param address of the page that says whether the sheet is still current
+     * @param address of the page that says whether the sheet is still current, for the square code; empty for a sheet without one
      * @param caution stands at the foot
      * @param invented whether the department is a demonstration
      */
@@ -35,7 +36,7 @@ record Sheet(Head head, List<Section> sections, List<AdjustmentLine> adjustments
             String part,
             String lengthUnit,
             List<String> facts,
-            String address,
+            Optional<String> address,
             String caution,
             boolean invented) {}
 

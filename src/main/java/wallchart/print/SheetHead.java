@@ -65,7 +65,11 @@ record SheetHead(SheetSite site, VersionHead version, RoomRevision equipment, Se
                         + ". " + checkpoint(),
                 "Sheet " + printing.sheet().grouped() + ", printed " + SheetWords.moment(printing.at()) + " by "
                         + printing.by() + ".",
-                "Still current? Scan the square, or open " + printing.address());
+                printing.address()
+                        .map(page -> "Still current? Scan the square, or open " + page)
+                        .orElse(
+                                "Still current? Look for this sheet on the service's page of sheets. It has no code to scan, because "
+                                        + "the service's address is not set (site.address)."));
     }
 
     private String review() {
@@ -96,16 +100,17 @@ record SheetHead(SheetSite site, VersionHead version, RoomRevision equipment, Se
                         + "first number up to, and not including, its second. kV and mAs hold as written at the thickness under "
                         + "\"Holds at\". Of a row with AEC, kV is what the row is meant for, and the back-up ends the exposure at "
                         + "the latest. Ray angles: plus is cephalad, minus is caudad, 0 where none is said."));
-        paragraphs.add(
-                new Paragraph(
-                        "Another thickness, distance or grid",
-                        "Ask the room page: it works out what this console can be set to, step by step, and says what to watch. Do not work it "
-                                + "out from this sheet, and never go on beyond the bands: outside them decide under local rules."));
+        paragraphs.add(new Paragraph(
+                "Another thickness, distance or grid",
+                "Ask the room page: it works out what this console can be set to, step by step, and says what to watch. Where it gives no "
+                        + "answer to that, use distance and grid of the row and set what stands there, without adjustments; where the "
+                        + "patient does not allow that, decide under local rules. Do not work it out from this sheet, and never go on "
+                        + "beyond the bands."));
         paragraphs.add(new Paragraph(
                 "When the service is down",
-                "If the room page still answers from its own copy, use it: it says how old that is. If not, take the row whose band holds "
-                        + "the measured thickness, with its grid, distance and receptor, as it stands here. What is not on the sheet is decided under local rules, with the advice of the medical "
-                        + "physicist."));
+                "The room page answers from its own copy and says how old that is. Where it does not, or sends you here, take the row whose "
+                        + "band holds the measured thickness, with its grid, distance and receptor, and set what stands in it. What is "
+                        + "not on the sheet is decided under local rules, with the advice of the medical physicist."));
         paragraphs.add(new Paragraph("Required fields", ruleSets()));
         paragraphs.add(new Paragraph("Patient groups", groups()));
         paragraphs.add(new Paragraph("Signature", signature()));
@@ -120,11 +125,13 @@ record SheetHead(SheetSite site, VersionHead version, RoomRevision equipment, Se
                 ? "The site has chosen no published rule set."
                 : "The site has chosen "
                         + chosen.stream().sorted().map(RequiredFields::citation).collect(Collectors.joining("; "))
-                        + ". No row is published without the fields that they ask for.";
+                        + ": no row is published without what they ask for.";
     }
 
     private String groups() {
         return site.rules().patientGroups().stream()
+                .filter(group ->
+                        selection.patientGroup().map(group.id()::equals).orElse(true))
                 .map(group -> group.label() + " (by " + group.by().slug() + ")")
                 .collect(Collectors.joining("; "));
     }
@@ -138,7 +145,7 @@ record SheetHead(SheetSite site, VersionHead version, RoomRevision equipment, Se
     }
 
     private static String whole(Checkpoint signed) {
-        return "The newest checkpoint at printing: event " + signed.seq() + ", hash " + signed.hash()
-                + ", signed with key " + signed.keyId() + " on " + SheetWords.moment(signed.at()) + ".";
+        return "Checkpoint at printing: event " + signed.seq() + ", hash " + signed.hash() + ", key " + signed.keyId()
+                + ", " + SheetWords.moment(signed.at()) + ".";
     }
 }

@@ -15,7 +15,7 @@ import wallchart.print.Sheet.Section;
 final class SheetLayout {
 
     private static final float GAP = 6;
-    private static final float LABEL_SHARE = 0.3f;
+    private static final float LABEL_SHARE = 0.33f;
     private static final float EFFECT_SHARE = 0.15f;
 
     private final Sheet sheet;
@@ -98,24 +98,44 @@ final class SheetLayout {
                 sheet.adjustments().isEmpty()
                         ? "It has none."
                         : "Ask the room page with them: each adds kV or multiplies mAs, and the console's limits still hold.");
-        paragraph(heading);
-        sheet.adjustments().forEach(line -> placeWhole((pen, at) -> adjustment(pen, at, line)));
-    }
-
-    private float adjustment(Pen pen, float at, AdjustmentLine line) {
-        float label = frame.width() * LABEL_SHARE;
-        float effect = frame.width() * EFFECT_SHARE;
-        float down = pen.write(frame.left(), at, label - GAP, Style.HEAD, line.label());
-        down = Math.max(down, pen.write(frame.left() + label, at, effect - GAP, Style.HEAD, line.effect()));
-        return Math.max(
-                down,
-                pen.write(frame.left() + label + effect, at, frame.width() - label - effect, Style.TEXT, line.when()));
-    }
-
-    private void paragraph(Paragraph paragraph) {
         placeWhole((pen, at) -> {
-            float down = pen.write(frame.left(), at + GAP, frame.width(), Style.TITLE, paragraph.heading());
-            return pen.write(frame.left(), down, frame.width(), Style.TEXT, paragraph.text());
+            float beside = type.width(Style.TITLE, heading.heading()) + GAP;
+            float down = pen.write(frame.left(), at + GAP, frame.width(), Style.TITLE, heading.heading());
+            float foot = at + GAP + Style.TITLE.ascent() - Style.TEXT.ascent();
+            return Math.max(
+                    down, pen.write(frame.left() + beside, foot, frame.width() - beside, Style.TEXT, heading.text()));
         });
+        var lines = sheet.adjustments();
+        for (int i = 0; i < lines.size(); i += 2) {
+            var pair = lines.subList(i, Math.min(i + 2, lines.size()));
+            placeWhole((pen, at) -> beside(pen, at, pair));
+        }
+    }
+
+    /** Two adjustments on one line. */
+    private float beside(Pen pen, float at, List<AdjustmentLine> pair) {
+        float half = frame.width() / 2;
+        float down = at;
+        for (int i = 0; i < pair.size(); i++) {
+            down = Math.max(down, adjustment(pen, frame.left() + i * half, at, half - GAP, pair.get(i)));
+        }
+        return down;
+    }
+
+    private static float adjustment(Pen pen, float x, float at, float width, AdjustmentLine line) {
+        float label = width * LABEL_SHARE;
+        float effect = width * EFFECT_SHARE;
+        float down = pen.write(x, at, label - GAP, Style.HEAD, line.label());
+        down = Math.max(down, pen.write(x + label, at, effect - GAP, Style.HEAD, line.effect()));
+        return Math.max(down, pen.write(x + label + effect, at, width - label - effect, Style.TEXT, line.when()));
+    }
+
+    /** Its heading stands on the line of its words: what stands once takes no page of its own beside a few rows. */
+    private void paragraph(Paragraph paragraph) {
+        placeWhole((pen, at) -> pen.writeLabelled(
+                frame.left(),
+                at + GAP / 2,
+                frame.width(),
+                List.of(new Sheet.Words(paragraph.heading(), paragraph.text()))));
     }
 }

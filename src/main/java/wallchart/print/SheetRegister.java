@@ -1,7 +1,10 @@
 package wallchart.print;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import wallchart.audit.Ledger;
 import wallchart.audit.RecordCheck;
@@ -51,19 +54,26 @@ public final class SheetRegister {
         return database.read(tx -> store.find(tx, number));
     }
 
-    /** The newest sheets of all rooms, newest first. */
-    List<PrintedSheet> newest(int most) {
-        return database.read(tx -> store.newest(tx, most));
+    /** @param inForce version in force of each room whose sheets are looked for on the walls */
+    ListedSheets listed(Map<String, Integer> inForce, int most) {
+        return database.read(tx -> listed(tx, inForce, store.newest(tx, most), store.count(tx), most));
     }
 
-    /** The newest sheets of one room, newest first. */
-    List<PrintedSheet> newest(String room, int most) {
-        return database.read(tx -> store.newest(tx, room, most));
+    /** The same of one room. */
+    ListedSheets listed(String room, Map<String, Integer> inForce, int most) {
+        return database.read(tx -> listed(tx, inForce, store.newest(tx, room, most), store.count(tx, room), most));
     }
 
-    /** Sheets of a room with another version on them than that, which nobody has taken down. */
-    List<PrintedSheet> hangingOfOthers(String room, int version, int most) {
-        return database.read(tx -> store.hangingOfOthers(tx, room, version, most));
+    private ListedSheets listed(
+            ReadTx tx, Map<String, Integer> inForce, List<PrintedSheet> newest, int sheets, int most) {
+        var hanging = new ArrayList<PrintedSheet>();
+        int all = 0;
+        for (var room : new TreeMap<>(inForce).entrySet()) {
+            int left = most - hanging.size();
+            hanging.addAll(store.hangingOfOthers(tx, room.getKey(), room.getValue(), left));
+            all += store.countHangingOfOthers(tx, room.getKey(), room.getValue());
+        }
+        return new ListedSheets(List.copyOf(hanging), all - hanging.size(), newest, sheets - newest.size());
     }
 
     /** Notes that a sheet was taken from the wall. Who comes second finds it noted; the first one's name stays. */

@@ -10,7 +10,7 @@ import wallchart.quantity.LengthUnit;
  * @param name of the department
  * @param lengthUnit what thickness, distance and receptor sizes are printed in
  * @param rules patient groups with their words, and the rule sets that the site has chosen
- * @param address where phones reach the service, such as {@code https://wallchart.example.org}; empty for the address that the one who
- *     prints asked at
+ * @param address where phones reach the service, such as {@code https://wallchart.example.org}; empty for the address that the service
+ *     listens at
  */
 public record SheetSite(String name, LengthUnit lengthUnit, ChartRules rules, Optional<String> address) {}

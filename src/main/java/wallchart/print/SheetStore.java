@@ -19,6 +19,7 @@ final class SheetStore {
     private static final String SELECT = "SELECT id, room, version, digest, equipment, paper, patient_group, region,"
             + " printed_at, printed_by, printed_name, role, taken_at, taken_by"
             + " FROM printed_sheet LEFT JOIN sheet_taken_down ON sheet = id";
+    private static final String HANGING = " WHERE room = :room AND version <> :version AND taken_at IS NULL";
     private static final String NEWEST = " ORDER BY printed_at DESC, id FETCH FIRST :most ROWS ONLY";
 
     void add(Tx tx, PrintedSheet sheet) {
@@ -81,12 +82,39 @@ final class SheetStore {
     /** Sheets of another version than that which nobody has taken down, newest first. */
     List<PrintedSheet> hangingOfOthers(ReadTx tx, String room, int version, int most) {
         return tx.handle()
-                .createQuery(SELECT + " WHERE room = :room AND version <> :version AND taken_at IS NULL" + NEWEST)
+                .createQuery(SELECT + HANGING + NEWEST)
                 .bind("room", room)
                 .bind("version", version)
                 .bind("most", most)
                 .map(SheetStore::sheet)
                 .list();
+    }
+
+    /** How many of them there are. */
+    int countHangingOfOthers(ReadTx tx, String room, int version) {
+        return tx.handle()
+                .createQuery("SELECT count(*) FROM printed_sheet LEFT JOIN sheet_taken_down ON sheet = id" + HANGING)
+                .bind("room", room)
+                .bind("version", version)
+                .mapTo(Integer.class)
+                .one();
+    }
+
+    /** How many were printed. */
+    int count(ReadTx tx) {
+        return tx.handle()
+                .createQuery("SELECT count(*) FROM printed_sheet")
+                .mapTo(Integer.class)
+                .one();
+    }
+
+    /** How many were printed of one room. */
+    int count(ReadTx tx, String room) {
+        return tx.handle()
+                .createQuery("SELECT count(*) FROM printed_sheet WHERE room = :room")
+                .bind("room", room)
+                .mapTo(Integer.class)
+                .one();
     }
 
     private static PrintedSheet sheet(ResultSet rows, StatementContext context) throws SQLException {

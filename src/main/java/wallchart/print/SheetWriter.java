@@ -21,17 +21,16 @@ final class SheetWriter {
     private SheetWriter() {}
 
     /** @param at the instant that the file names as its making */
-    static byte[] write(Sheet sheet, PaperSize paper, Instant at) {
-        var type = new Typeface();
-        var pages = SheetLayout.pages(sheet, paper, type);
+    static byte[] write(LaidSheet sheet, Instant at) {
+        var paper = sheet.paper();
         var bytes = new ByteArrayOutputStream();
         try (var document = new Document(new Rectangle(paper.width(), paper.height()))) {
             var writer = PdfWriter.getInstance(document, bytes);
             describe(document, writer, sheet.head(), at);
             document.open();
-            for (var page : pages) {
+            for (var page : sheet.pages()) {
                 document.newPage();
-                draw(writer.getDirectContent(), page, paper, type);
+                draw(writer.getDirectContent(), page, paper, sheet.type());
             }
         }
         return bytes.toByteArray();

@@ -6,7 +6,11 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wallchart.audit.AuditTrail;
 import wallchart.chart.ChartVersion;
 import wallchart.chart.Charts;
@@ -22,7 +26,7 @@ import wallchart.store.ReadTx;
 /** Prints sheets, keeps the register of them, and says of each whether it still holds. Safe for many threads. */
 public final class WallSheets {
 
-    /** How many lines of the register are shown at once. */
+    /** How many lines of each list are shown at once. */
     public static final int MOST_LINES = 300;
 
     private static final int MOST_TRIES = 3;
@@ -49,10 +53,21 @@ public final class WallSheets {
      * What is to be printed, by whom.
      *
      * @param name of the one who prints, as the sheet shows it
-     * @param usualAddress where the one who prints reached the service; the site's own address goes before it
+     * @param ownAddress the address that the service itself knows it listens at, empty where a proxy hides it from phones; the site's
+     *     own address goes before it. Never what the one who prints claims to have asked
      */
     public record Wanted(
-            Actor by, String name, String room, Selection selection, PaperSize paper, String usualAddress) {}
+            Actor by, String name, String room, Selection selection, PaperSize paper, Optional<String> ownAddress) {}
+
+    /** How many pages that would be: what {@link #print} would say, with nothing made and nothing entered. */
+    public Printout foresee(Wanted wanted) {
+        return composed(
+                        wanted,
+                        clock.instant().truncatedTo(ChronoUnit.MICROS),
+                        made -> Optional.<Printout>of(
+                                new Printout.Foreseen(made.laid().pages().size())))
+                .orElseThrow();
+    }
 
     /**
      * Prints a sheet and enters it in the register. A chart or equipment that changes meanwhile is put on paper as it is then, so no
@@ -71,7 +86,23 @@ public final class WallSheets {
 
     /** @return empty where what stands on the sheet was not to be any more before it could be entered */
     private Optional<Printout> printed(Wanted wanted, boolean onlyIfItHolds) {
-        var now = clock.instant().truncatedTo(ChronoUnit.MICROS);
+        return composed(wanted, clock.instant().truncatedTo(ChronoUnit.MICROS), made -> {
+            boolean entered = register.enter(
+                    wanted.by(),
+                    made.sheet(),
+                    tx -> !onlyIfItHolds || holds(tx, made.version().head(), made.equipment()));
+            return entered ? Optional.of(made.printed()) : Optional.empty();
+        });
+    }
+
+    /** A sheet before it is entered, with what it was made from. */
+    private record Made(PrintedSheet sheet, LaidSheet laid, ChartVersion version, RoomRevision equipment) {
+        Printout printed() {
+            return new Printout.Printed(sheet, laid.pages().size(), SheetWriter.write(laid, sheet.printedAt()));
+        }
+    }
+
+    private Optional<Printout> composed(Wanted wanted, Instant now, Function<Made, Optional<Printout>> then) {
         var version = charts.inForce(wanted.room(), now);
         var equipment = rooms.revisionInForce(wanted.room(), now);
         if (version.isEmpty() || equipment.isEmpty()) {
@@ -80,12 +111,7 @@ public final class WallSheets {
         if (version.get().content().rows().stream().noneMatch(wanted.selection()::takes)) {
             return Optional.of(new Printout.NothingSelected());
         }
-        var printed = written(wanted, version.get(), equipment.get(), now);
-        boolean entered = register.enter(
-                wanted.by(),
-                printed.sheet(),
-                tx -> !onlyIfItHolds || holds(tx, version.get().head(), equipment.get()));
-        return entered ? Optional.of(printed) : Optional.empty();
+        return then.apply(made(wanted, version.get(), equipment.get(), now));
     }
 
     /** Whether nobody signed or measured while the sheet was made. */
@@ -103,13 +129,13 @@ public final class WallSheets {
                         .isPresent();
     }
 
-    private Printout.Printed written(Wanted wanted, ChartVersion version, RoomRevision equipment, Instant now) {
+    private Made made(Wanted wanted, ChartVersion version, RoomRevision equipment, Instant now) {
         var number = SheetNumber.drawn();
-        var address = site.address().orElse(wanted.usualAddress()) + "/sheets/" + number.text();
+        var address = site.address().or(wanted::ownAddress).map(own -> own + "/sheets/" + number.text());
         var printing = new Printing(number, address, now, wanted.name(), audit.findNewestCheckpoint(), invented);
         var head = new SheetHead(site, version.head(), equipment, wanted.selection(), printing);
         var sheet = new SheetComposer(site, equipment.room()).compose(version, head, wanted.selection());
-        return new Printout.Printed(
+        return new Made(
                 new PrintedSheet(
                         number,
                         wanted.room(),
@@ -123,36 +149,30 @@ public final class WallSheets {
                         wanted.name(),
                         wanted.by().role(),
                         Optional.empty()),
-                SheetWriter.write(sheet, wanted.paper(), now));
+                LaidSheet.of(sheet, wanted.paper()),
+                version,
+                equipment);
     }
 
     public Optional<PrintedSheet> find(SheetNumber number) {
         return register.find(number);
     }
 
-    /** The newest sheets of all rooms, newest first. */
-    public List<PrintedSheet> newest() {
-        return register.newest(MOST_LINES);
-    }
-
-    /** The newest sheets of one room, newest first. */
-    public List<PrintedSheet> newest(String room) {
-        return register.newest(room, MOST_LINES);
-    }
-
-    /** Superseded sheets of all rooms that nobody has taken down: those to look for on the walls. */
-    public List<PrintedSheet> toTakeDown() {
-        return rooms.list().stream()
-                .map(Room::id)
-                .flatMap(room -> toTakeDown(room).stream())
-                .toList();
+    /** The register of all rooms, as much as is shown at once. */
+    public ListedSheets listed() {
+        return register.listed(versionsInForce(rooms.list().stream().map(Room::id)), MOST_LINES);
     }
 
     /** The same of one room. */
-    public List<PrintedSheet> toTakeDown(String room) {
-        return charts.inForce(room, clock.instant())
-                .map(now -> register.hangingOfOthers(room, now.head().number(), MOST_LINES))
-                .orElse(List.of());
+    public ListedSheets listed(String room) {
+        return register.listed(room, versionsInForce(Stream.of(room)), MOST_LINES);
+    }
+
+    private Map<String, Integer> versionsInForce(Stream<String> ids) {
+        var now = clock.instant();
+        return ids.flatMap(room -> charts.inForce(room, now).stream())
+                .collect(Collectors.toMap(version -> version.head().room(), version -> version.head()
+                        .number()));
     }
 
     /** Notes that a sheet was taken from the wall. */

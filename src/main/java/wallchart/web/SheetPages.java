@@ -2,12 +2,14 @@ package wallchart.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import wallchart.chart.PatientGroup;
 import wallchart.equipment.Room;
+import wallchart.print.ListedSheets;
 import wallchart.print.PrintedSheet;
 import wallchart.print.Printout;
 import wallchart.print.WallSheets;
@@ -25,7 +27,7 @@ import wallchart.web.view.SheetView;
 final class SheetPages {
 
     private static final String PDF = "application/pdf";
-    private static final Pattern HOST = Pattern.compile("([A-Za-z0-9.-]+|\\[[0-9A-Fa-f:.]+])(:[0-9]{1,5})?");
+    private static final String PAGES = "Sheet-Pages";
 
     private final Services services;
     private final WallSheets sheets;
@@ -44,19 +46,39 @@ final class SheetPages {
         var room = RoomInPath.find(ctx, services.rooms());
         ctx.res().setCharacterEncoding((String) null); // letters are the file's own affair
         ctx.res().setContentType(PDF);
-        if (ctx.method() == HandlerType.HEAD) {
-            services.charts().inForce(room.id(), services.clock().instant()).orElseThrow(() -> noChart(room));
-            return;
+        ctx.header("Accept-Ranges", "none"); // each GET is another sheet: there are no parts of one to fetch
+        var wanted = wanted(ctx, room, asked);
+        var printout = ctx.method() == HandlerType.HEAD ? sheets.foresee(wanted) : sheets.print(wanted);
+        if (printout instanceof Printout.Foreseen foreseen) {
+            head(ctx, foreseen.pages());
+        } else if (printout instanceof Printout.Printed printed) {
+            file(ctx, printed);
+        } else {
+            throw printout instanceof Printout.NoChart ? noChart(room) : nothing(room, asked);
         }
+    }
+
+    private WallSheets.Wanted wanted(Context ctx, Room room, SheetRequest asked) {
         var caller = Doorkeeper.caller(ctx);
-        var printout = sheets.print(new WallSheets.Wanted(
-                actor(ctx, caller), name(caller), room.id(), asked.selection(), asked.paper(), address(ctx)));
-        if (printout instanceof Printout.Printed printed) {
-            ctx.header("Content-Disposition", "inline; filename=\"" + fileName(printed.sheet()) + "\"");
-            ctx.result(printed.file());
-            return;
+        return new WallSheets.Wanted(
+                actor(ctx, caller), name(caller), room.id(), asked.selection(), asked.paper(), ownAddress(ctx));
+    }
+
+    /** Says nothing of a length: a sheet that was not made has none. What was sent already cannot get a length of nothing. */
+    private static void head(Context ctx, int pages) {
+        ctx.header(PAGES, String.valueOf(pages));
+        try {
+            ctx.res().flushBuffer();
+        } catch (IOException gone) {
+            throw new UncheckedIOException("whoever asked for the head went away", gone);
         }
-        throw printout instanceof Printout.NoChart ? noChart(room) : nothing(room, asked);
+    }
+
+    /** To be kept, not shown in place: a viewer in the browser asks again when it is reloaded, and each GET prints. */
+    private static void file(Context ctx, Printout.Printed printed) {
+        ctx.header(PAGES, String.valueOf(printed.pages()));
+        ctx.header("Content-Disposition", "attachment; filename=\"" + fileName(printed.sheet()) + "\"");
+        ctx.result(printed.file());
     }
 
     private static Actor actor(Context ctx, Caller caller) {
@@ -71,11 +93,16 @@ final class SheetPages {
                 : "the workstation of room " + ((Caller.Workstation) caller).room();
     }
 
-    private String address(Context ctx) {
-        var host = Optional.ofNullable(ctx.host())
-                .filter(given -> HOST.matcher(given).matches())
-                .orElse("localhost");
-        return (overTls || ctx.req().isSecure() ? "https://" : "http://") + host;
+    /**
+     * Where this service took the request: of the connection, not of a Host header, which whoever asks may forge. Behind a proxy that
+     * speaks TLS it is no address for phones.
+     */
+    private Optional<String> ownAddress(Context ctx) {
+        var ip = ctx.req().getLocalAddr().replaceAll("%.*", "");
+        var host = ip.contains(":") && !ip.startsWith("[") ? "[" + ip + "]" : ip;
+        return overTls
+                ? Optional.empty()
+                : Optional.of("http://" + host + ":" + ctx.req().getLocalPort());
     }
 
     private static String fileName(PrintedSheet sheet) {
@@ -105,20 +132,22 @@ final class SheetPages {
         var parameters = Parameters.of(ctx.queryString(), Set.of("room"), Set.of());
         var room = parameters.find("room", Syntaxes.SLUG);
         parameters.refuseMistakes();
-        room.ifPresentOrElse(id -> list(ctx, id), () -> answer(ctx, sheets.toTakeDown(), sheets.newest()));
+        answer(ctx, room.map(sheets::listed).orElseGet(sheets::listed));
     }
 
     void ofRoom(Context ctx) {
         Parameters.none(ctx.queryString());
-        list(ctx, RoomInPath.id(ctx, services.rooms()));
+        answer(ctx, sheets.listed(RoomInPath.id(ctx, services.rooms())));
     }
 
-    private void list(Context ctx, String room) {
-        answer(ctx, sheets.toTakeDown(room), sheets.newest(room));
-    }
-
-    private void answer(Context ctx, List<PrintedSheet> toTakeDown, List<PrintedSheet> newest) {
-        Answers.json(ctx, new SheetView.Register(lines(toTakeDown), lines(newest)));
+    private void answer(Context ctx, ListedSheets listed) {
+        Answers.json(
+                ctx,
+                new SheetView.Register(
+                        lines(listed.toTakeDown()),
+                        listed.moreToTakeDown(),
+                        lines(listed.newest()),
+                        listed.moreSheets()));
     }
 
     private List<SheetView.Line> lines(List<PrintedSheet> printed) {

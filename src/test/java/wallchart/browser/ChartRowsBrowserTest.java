@@ -294,7 +294,7 @@ class ChartRowsBrowserTest {
         try (var visit = SITE.visit(Screen.SMALL).as("lead")) {
             var page = visit.open("/charts/r2");
             assertThat(page.getByText("Propose a change")).hasAttribute("href", "/changes#new&room=r2");
-            assertThat(page.getByText("Wall sheet (PDF)")).hasAttribute("href", "/api/v1/rooms/r2/sheet.pdf");
+            assertThat(page.getByText("Print a wall sheet")).hasAttribute("href", "/sheets#room=r2");
         }
     }
 

@@ -4,12 +4,15 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.AriaRole;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.util.ArrayList;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,8 +28,15 @@ class SheetsBrowserTest {
     static final DemoSite SITE = new DemoSite();
 
     private static Download print(Page page, String room) {
-        return page.waitForDownload(
-                () -> page.getByRole(AriaRole.BUTTON, named("Print " + room)).click());
+        page.getByLabel("Room to print").selectOption(room);
+        return page.waitForDownload(() -> counted(page, room).click());
+    }
+
+    /** The button, once it says how many pages there will be. */
+    private static Locator counted(Page page, String room) {
+        var button = page.getByRole(AriaRole.BUTTON, named("Print " + room));
+        assertThat(button).containsText(Pattern.compile("Print " + room + ", [0-9]+ pages?"));
+        return button;
     }
 
     private static Page.GetByRoleOptions named(String name) {
@@ -50,7 +60,7 @@ class SheetsBrowserTest {
             assertThat(sheet.suggestedFilename())
                     .startsWith("chart-r2-version-")
                     .endsWith(".pdf");
-            assertThat(page.getByRole(AriaRole.STATUS)).containsText("is made");
+            assertThat(page.getByRole(AriaRole.STATUS).first()).containsText("is made");
             assertThat(page.locator("table.register tbody tr").first()).containsText("r2");
             visit.assertAccessible();
             visit.picture("sheets-" + screen.name().toLowerCase(Locale.ROOT));
@@ -76,6 +86,62 @@ class SheetsBrowserTest {
             dim(page);
             anybody.assertAccessible();
             anybody.assertClean();
+        }
+    }
+
+    @Test
+    void what_is_printed_unless_somebody_says_otherwise_is_short_and_a_whole_chart_is_called_a_book()
+            throws IOException {
+        try (var visit = SITE.visit(Screen.WIDE).as("lead")) {
+            var page = visit.open("/sheets#room=r2");
+            assertThat(page.getByLabel("Room to print")).hasValue("r2");
+            var pages = counted(page, "r2").innerText().replaceAll("\\D*r2, (\\d+).*", "$1");
+            assertThat(Integer.parseInt(pages)).isLessThanOrEqualTo(4);
+            var sheet = ParsedSheet.of(Files.readAllBytes(
+                    page.waitForDownload(() -> counted(page, "r2").click()).path()));
+            assertThat(sheet.pages()).isEqualTo(Integer.parseInt(pages));
+            assertThat(sheet.words()).contains("Part of the chart only: Chest; Adult");
+            page.getByLabel("The whole chart").check();
+            assertThat(page.locator("#pages")).containsText("That is a book");
+            assertThat(page.getByLabel("Patient group")).hasCount(0);
+            visit.assertAccessible();
+            visit.picture("sheets-whole-chart");
+        }
+    }
+
+    @Test
+    void one_press_of_the_button_prints_once() {
+        try (var visit = SITE.visit(Screen.SMALL).as("lead")) {
+            var page = visit.open("/sheets");
+            var gets = new ArrayList<String>();
+            page.onRequest(request -> {
+                if (request.url().contains("sheet.pdf") && request.method().equals("GET")) {
+                    gets.add(request.url());
+                }
+            });
+            var rows = page.locator("table.register tbody tr");
+            var before = print(page, "r3").suggestedFilename();
+            assertThat(rows.first()).containsText("Room r3");
+            int entered = rows.count();
+            var after = page.waitForDownload(() -> counted(page, "r3").dblclick());
+            assertThat(after.suggestedFilename()).isNotEqualTo(before);
+            assertThat(rows).hasCount(entered + 1);
+            assertThat(gets).hasSize(2);
+        }
+    }
+
+    @Test
+    void the_register_needs_no_scrolling_sideways_on_the_10_inch_screen() {
+        try (var visit = SITE.visit(Screen.TOUCH).as("lead")) {
+            var page = visit.open("/sheets");
+            var number = number(print(page, "r1"));
+            assertThat(page.locator("table.register")).containsText(number.substring(0, 4));
+            page.getByRole(AriaRole.BUTTON, named("Taken down")).first().click();
+            assertThat(page.getByRole(AriaRole.STATUS).first()).containsText("is noted as taken down");
+            assertThat(
+                            page.evaluate(
+                                    "[...document.querySelectorAll('.scroll')].every((one) => one.scrollWidth <= one.clientWidth)"))
+                    .isEqualTo(true);
         }
     }
 
@@ -121,13 +187,13 @@ class SheetsBrowserTest {
             page.getByLabel("Paper").focus();
             page.keyboard().press("ArrowDown");
             assertThat(page.getByLabel("Paper")).hasValue("letter");
-            page.getByRole(AriaRole.BUTTON, named("Print r1")).focus();
+            counted(page, "r1").focus();
             var sheet = page.waitForDownload(() -> page.keyboard().press("Enter"));
             assertThat(sheet.suggestedFilename()).contains("-letter-");
             var taken = page.getByRole(AriaRole.BUTTON, named("Taken down")).first();
             taken.focus();
             page.keyboard().press("Enter");
-            assertThat(page.getByRole(AriaRole.STATUS)).containsText("is noted as taken down");
+            assertThat(page.getByRole(AriaRole.STATUS).first()).containsText("is noted as taken down");
             assertThat(page.locator("#hanging")).isFocused();
             visit.assertClean();
         }
@@ -144,8 +210,8 @@ class SheetsBrowserTest {
                     .contains("Part of the chart only: Spine; Adult", "INVENTED. NOT FOR PATIENTS.");
             page.getByLabel("Region of the body").selectOption("lower-limb");
             page.getByLabel("Patient group").selectOption("preterm");
-            page.getByRole(AriaRole.BUTTON, named("Print r1")).click();
-            assertThat(page.getByRole(AriaRole.ALERT).first()).containsText("has no row there");
+            assertThat(page.locator("#pages")).containsText("has no row there");
+            assertThat(page.getByRole(AriaRole.BUTTON, named("Print r1"))).isDisabled();
             visit.assertAccessible();
         }
     }
@@ -192,9 +258,12 @@ class SheetsBrowserTest {
                             "**/api/v1/sheets",
                             route -> route.fulfill(new Route.FulfillOptions()
                                     .setContentType("application/json")
-                                    .setBody("{\"toTakeDown\": [" + line + "], \"sheets\": [" + line + "]}")));
+                                    .setBody("{\"toTakeDown\": [" + line + "], \"moreToTakeDown\": 41, \"sheets\": ["
+                                            + line + "], \"moreSheets\": 7}")));
             var page = visit.open("/sheets");
-            assertThat(page.locator("section").first()).containsText("One sheet to look for");
+            assertThat(page.locator("section").first()).containsText("42 sheets to look for");
+            assertThat(page.locator("section").first()).containsText("the other 41 move up as these are noted");
+            assertThat(page.locator("section").last()).containsText("7 older sheets are not listed here");
             assertThat(page.locator("section").first().locator(".mark")).hasText("superseded");
             visit.assertAccessible();
             visit.picture("sheets-to-take-down");

@@ -44,7 +44,7 @@ final class SheetFixtures {
     }
 
     static Printing printing() {
-        return new Printing(NUMBER, ADDRESS, NOW, "A. Reader", Optional.of(CHECKPOINT), false);
+        return new Printing(NUMBER, Optional.of(ADDRESS), NOW, "A. Reader", Optional.of(CHECKPOINT), false);
     }
 
     static ChartVersion version(String room, ChartContent content) {
@@ -74,7 +74,7 @@ final class SheetFixtures {
     }
 
     static byte[] written(Sheet sheet, PaperSize paper) {
-        return SheetWriter.write(sheet, paper, NOW);
+        return SheetWriter.write(LaidSheet.of(sheet, paper), NOW);
     }
 
     /** The same sheet with every block changed: how a test plants a mistake. */

@@ -14,6 +14,7 @@ import com.google.zxing.multi.qrcode.QRCodeMultiReader;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,9 +22,11 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import wallchart.DemoRoom;
+import wallchart.chart.BodyRegion;
 import wallchart.chart.ChartContent;
 import wallchart.chart.RowBuilder;
 import wallchart.equipment.EquipmentFixtures;
+import wallchart.equipment.RoomRevision;
 import wallchart.print.ParsedSheet.Piece;
 import wallchart.quantity.LengthUnit;
 
@@ -61,6 +64,35 @@ class SheetPagesTest {
         assertThat(rows).hasSameSizeAs(room.versions().get(1).content().rows());
         assertThat(rows.stream().map(row -> row.section() + row.examination() + row.thickness()))
                 .doesNotHaveDuplicates();
+    }
+
+    /** What hangs beside a console: the rows of a region for one group of patients, as paper that one can take in. */
+    @ParameterizedTest
+    @MethodSource("everyRoomOnEveryPaper")
+    void one_region_of_one_group_takes_few_pages(DemoRoom room, PaperSize paper) {
+        var content = room.versions().get(1).content();
+        for (var region : BodyRegion.values()) {
+            for (var group : SheetFixtures.GROUPS) {
+                var part = new Selection(Optional.of(group.id()), Optional.of(region));
+                long rows = content.rows().stream().filter(part::takes).count();
+                var sheet = sheet(room.room(), content, LengthUnit.CENTIMETRE, part);
+                assertThat(LaidSheet.of(sheet, paper).pages().size())
+                        .as(rows + " rows of " + region + ", " + group.label())
+                        .isLessThanOrEqualTo(rows <= 3 ? 1 : rows <= 20 ? 2 : 5);
+            }
+        }
+    }
+
+    @Test
+    void what_is_set_by_aec_says_density_and_back_up_on_one_line() {
+        var bands = ReadRow.of(parsed(DemoRoom.all().get(0), PaperSize.LETTER)).stream()
+                .filter(row -> row.exposure().startsWith("AEC"))
+                .toList();
+        assertThat(bands).isNotEmpty();
+        var lines = parsed(DemoRoom.all().get(0), PaperSize.LETTER).pieces().stream()
+                .map(Piece::words)
+                .filter(words -> words.startsWith("density "));
+        assertThat(lines).allMatch(words -> words.endsWith(" mAs"));
     }
 
     /** What a printer, a wall and an arm's length ask of every page, whatever stands on it. */
@@ -187,6 +219,37 @@ class SheetPagesTest {
                 .isEqualTo(SheetFixtures.ADDRESS));
     }
 
+    /** Behind a proxy whose address nobody told the service: no code is better than one that leads nowhere, or elsewhere. */
+    @Test
+    void where_nobody_knows_what_phones_reach_there_is_no_code_and_the_sheet_says_so() {
+        var whole = made(LengthUnit.CENTIMETRE, aRow());
+        var known = whole.head();
+        var facts = new SheetHead(
+                        SheetFixtures.site(LengthUnit.CENTIMETRE),
+                        SheetFixtures.version("r1", new ChartContent(List.of(aRow().row()), List.of()))
+                                .head(),
+                        new RoomRevision(
+                                3,
+                                SheetFixtures.DIGEST,
+                                SheetFixtures.NOW,
+                                "physicist",
+                                EquipmentFixtures.aRoom().room()),
+                        Selection.WHOLE,
+                        new Printing(
+                                SheetFixtures.NUMBER,
+                                Optional.empty(),
+                                SheetFixtures.NOW,
+                                "A. Reader",
+                                Optional.empty(),
+                                false))
+                .head();
+        var laid = LaidSheet.of(new Sheet(facts, whole.sections(), whole.adjustments(), whole.closing()), PaperSize.A4);
+        assertThat(known.address()).isPresent();
+        assertThat(laid.pages().stream().flatMap(List::stream)).noneMatch(mark -> mark instanceof Mark.Code);
+        assertThat(ParsedSheet.of(SheetWriter.write(laid, SheetFixtures.NOW)).words(1))
+                .contains("It has no code to scan", "site.address", "Sheet CDFG-HJKM-NPQR");
+    }
+
     @Test
     void an_inch_site_reads_inches_and_nothing_else() {
         var sheet = parsed(LengthUnit.INCH, aRow().withBand(18, 24));
@@ -257,6 +320,8 @@ class SheetPagesTest {
                         "mAs x 2",
                         "+3 kV",
                         "Ask the room page",
+                        "Where it gives no answer to that, use distance and grid of the row and set what stands there",
+                        "decide under local rules",
                         "Do not work it out from this sheet",
                         "When the service is down",
                         "Oregon OAR 333-106-0015",

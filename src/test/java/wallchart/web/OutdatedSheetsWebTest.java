@@ -11,7 +11,10 @@ import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.time.Duration;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -22,7 +25,14 @@ import wallchart.chart.Charts;
 import wallchart.chart.Draft;
 import wallchart.chart.Publication;
 import wallchart.people.Role;
+import wallchart.print.PaperSize;
 import wallchart.print.ParsedSheet;
+import wallchart.print.PrintedSheet;
+import wallchart.print.Selection;
+import wallchart.print.SheetNumber;
+import wallchart.print.SheetRegister;
+import wallchart.print.WallSheets;
+import wallchart.store.Actor;
 
 /** What becomes of a sheet on the wall when chart, equipment or time go on. Each test has a department of its own. */
 class OutdatedSheetsWebTest {
@@ -90,6 +100,52 @@ class OutdatedSheetsWebTest {
         register().then().body("toTakeDown", empty()).body("sheets[1].takenDownBy", equalTo("radiographer"));
         standing(old).then().body("takenDownAt", notNullValue()).body("nextStep", containsString("take it down now"));
         assertThat(service.services().audit().verify()).isInstanceOf(Verification.Sound.class);
+    }
+
+    /** As many as nobody takes down in years: what does not fit into the list is counted. */
+    @Test
+    void of_more_sheets_than_a_list_shows_the_rest_is_told() {
+        signAnotherVersion();
+        var lead = Actor.system("test");
+        IntStream.range(0, WallSheets.MOST_LINES + 7).forEach(i -> registerOldSheet(lead, i));
+        for (var path : List.of(REGISTER, REGISTER + "?room=r1", "/api/v1/rooms/r1/sheets")) {
+            service.person(Role.LEAD)
+                    .get(path)
+                    .then()
+                    .body("toTakeDown", hasSize(WallSheets.MOST_LINES))
+                    .body("moreToTakeDown", equalTo(7))
+                    .body("sheets", hasSize(WallSheets.MOST_LINES))
+                    .body("moreSheets", equalTo(7));
+        }
+        var newest = register().<String>path("toTakeDown[0].sheet");
+        takeDown(Role.LEAD, standing(newest));
+        register().then().body("toTakeDown", hasSize(WallSheets.MOST_LINES)).body("moreToTakeDown", equalTo(6));
+        service.person(Role.LEAD)
+                .get("/api/v1/rooms/r2/sheets")
+                .then()
+                .body("moreToTakeDown", equalTo(0))
+                .body("moreSheets", equalTo(0));
+    }
+
+    private void registerOldSheet(Actor by, int number) {
+        var digits = "34679CDFGH";
+        var text = String.format("%04d", number).chars().mapToObj(c -> digits.substring(c - '0', c - '0' + 1));
+        new SheetRegister(service.database())
+                .enter(
+                        by,
+                        new PrintedSheet(
+                                new SheetNumber("CDFGHJKM" + text.collect(Collectors.joining())),
+                                "r1",
+                                2,
+                                "sha256:" + "0".repeat(64),
+                                1,
+                                PaperSize.A4,
+                                Selection.WHOLE,
+                                service.clock().instant(),
+                                by.name(),
+                                "A. Lead",
+                                "lead",
+                                Optional.empty()));
     }
 
     @Test

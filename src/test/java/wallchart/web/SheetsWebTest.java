@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import wallchart.audit.Verification;
 import wallchart.people.Role;
 import wallchart.print.ParsedSheet;
@@ -78,7 +79,7 @@ class SheetsWebTest {
         var answer = print(service.workstation("r1"), "");
         assertThat(answer.contentType()).isEqualTo("application/pdf");
         assertThat(answer.header("Content-Disposition"))
-                .matches("inline; filename=\"chart-r1-version-2-a4-[A-Z0-9]{12}\\.pdf\"");
+                .matches("attachment; filename=\"chart-r1-version-2-a4-[A-Z0-9]{12}\\.pdf\"");
         assertThat(ParsedSheet.of(answer.asByteArray()).words(1))
                 .contains("Room r1", "Version 2, in force since 2026-02-02 07:00 UTC");
     }
@@ -113,9 +114,32 @@ class SheetsWebTest {
     @Test
     void asking_for_the_head_alone_prints_nothing() {
         int before = entered();
-        service.workstation("r1").head(SHEET).then().statusCode(200).contentType("application/pdf");
+        var head = service.workstation("r1").head(SHEET + "?region=spine");
+        head.then().statusCode(200).contentType("application/pdf");
+        assertThat(head.header("Content-Length"))
+                .as("a length that a file would not have")
+                .isNull();
         service.workstation("r2").head("/api/v1/rooms/r2/sheet.pdf").then().statusCode(409);
         assertThat(entered()).isEqualTo(before);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "?region=spine&patientGroup=adult", "?paper=letter"})
+    void how_many_pages_a_sheet_will_have_is_said_before_it_is_printed(String query) {
+        var foreseen = service.workstation("r1").head(SHEET + query).header("Sheet-Pages");
+        var printed = print(service.workstation("r1"), query);
+        assertThat(printed.header("Sheet-Pages")).isEqualTo(foreseen);
+        assertThat(ParsedSheet.of(printed.asByteArray()).pages()).isEqualTo(Integer.parseInt(foreseen));
+        service.workstation("r1").head(SHEET + "?region=chest").then().statusCode(400);
+    }
+
+    /** A viewer that shows it in place would ask once more at each reload, and in ranges where it is told that it can. */
+    @Test
+    void a_file_is_sent_to_be_kept_and_not_to_be_asked_for_in_pieces() {
+        var answer = print(service.workstation("r1").header("Range", "bytes=0-99"), "");
+        assertThat(answer.header("Accept-Ranges")).isEqualTo("none");
+        assertThat(answer.header("Content-Disposition")).startsWith("attachment; ");
+        assertThat(ParsedSheet.of(answer.asByteArray()).pages()).isPositive();
     }
 
     @Test
@@ -217,9 +241,11 @@ class SheetsWebTest {
     }
 
     @Test
-    void the_address_on_the_sheet_is_the_one_that_was_asked_and_no_text_of_a_stranger() {
-        var asked = ParsedSheet.of(print(service.workstation("r1").header("Host", "charts.example:8443"), "")
+    void the_address_on_the_sheet_is_the_services_own_whatever_host_was_claimed() {
+        var sheet = ParsedSheet.of(print(service.workstation("r1").header("Host", "charts.example:8443"), "")
                 .asByteArray());
-        assertThat(asked.words(1)).contains("http://charts.example:8443/sheets/");
+        assertThat(sheet.words())
+                .contains("open http://127.0.0.1:" + service.port() + "/sheets/")
+                .doesNotContain("charts.example");
     }
 }

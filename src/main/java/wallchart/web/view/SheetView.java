@@ -72,8 +72,8 @@ public record SheetView(
         }
     }
 
-    /** Superseded sheets that nobody has taken down, and the newest of all. */
-    public record Register(List<Line> toTakeDown, List<Line> sheets) {}
+    /** Superseded sheets that nobody has taken down, and the newest of all; of each list, how many more there are. */
+    public record Register(List<Line> toTakeDown, int moreToTakeDown, List<Line> sheets, int moreSheets) {}
 
     /** @param group words of the only patient group on it; null for all */
     public static SheetView of(PrintedSheet sheet, SheetStanding standing, String site, String roomName, String group) {

@@ -78,7 +78,7 @@ export function versionHead({ room, head, inForce, newest, counts, askBringBack 
     ? html`<a href=${toComparison(head.version - 1, head.version)}>Compare with version ${head.version - 1}</a>` : nothing}
         <a href="/rooms/${room}">Room page</a>
         <a href="/equipment/${room}">Equipment</a>
-        ${head.version === inForce ? html`<a href="/api/v1/rooms/${room}/sheet.pdf">Wall sheet (PDF)</a>` : nothing}
+        ${head.version === inForce ? html`<a href="/sheets#room=${room}">Print a wall sheet</a>` : nothing}
         <a href="/sheets">Sheets on the walls</a>
       </div>
     </section>`;
