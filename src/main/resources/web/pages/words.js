@@ -4,6 +4,9 @@ const DAY = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', y
 const MOMENT = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric', hour: '2-digit', minute: '2-digit' });
 const CM_PER_INCH = 2.54;
 
+/** What stands on every page and sheet of a demonstration. */
+export const INVENTED = 'INVENTED. NOT FOR PATIENTS.';
+
 /** '2026-10-15' or an instant -> '15 Oct 2026'. */
 export const day = (text) => (text ? DAY.format(new Date(text)) : '');
 
