@@ -80,7 +80,11 @@ class RoomAnswerBrowserTest {
         assertThat(room.set("AEC density")).hasText("0");
         assertThat(room.set("Tube current")).hasCount(0);
         assertThat(room.page().locator(".cautions")).containsText("AEC ends the exposure");
-        assertThat(room.page().locator(".cost")).containsText("% of the reference level 0.4 mGy");
+        // what the AEC ends is no exposure to hold against a level: the back-up is an upper bound
+        assertThat(room.page().locator(".cost"))
+                .containsText("if only the back-up ends it; the AEC usually ends it earlier");
+        assertThat(room.page().locator(".cost")).containsText("Not compared with the reference level 0.4 mGy");
+        assertThat(room.page().locator(".placing")).containsText("Receptor Wall panel");
         assertThat(room.page().locator(".placing")).containsText("Target exposure index 250");
     }
 

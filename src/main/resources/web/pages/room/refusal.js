@@ -15,7 +15,7 @@ export function refusal(state, act) {
       ${reasons(problem)}
       <div class="instead">${supports(problem, state, act)}${nearest(problem, state, act)}${others(problem, act)}${asCharted(state, act)}</div>
     </section>
-    ${state.chosen ? placing(state.chosen.rows[0]) : nothing}`;
+    ${state.chosen ? placing(state.chosen.rows[0], state.head) : nothing}`;
 }
 
 const reasons = ({ reasons: all }) => ((all ?? []).length > 1 ? html`<ul>${all.map((text) => html`<li>${text}</li>`)}</ul>` : nothing);
