@@ -21,6 +21,17 @@ export function lengthNumber(cm, unit) {
   return unit === 'in' ? trimmed(cm / CM_PER_INCH, 1) : trimmed(cm, 2);
 }
 
+const CENTIMETRES = /(?<![\w.+-])([+-]?\d+(?:\.\d+)?(?:(?:, | and | or | to |-)\d+(?:\.\d+)?)*) cm(?![\w²^])/g;
+
+/**
+ * A sentence of the service with its lengths in the site's unit: 'no band holds 17 cm' -> 'no band holds 6.7 in (17 cm)'. A list or a
+ * range is taken as a whole; 'kV per cm' is no length. Not for what people wrote: they chose their unit.
+ */
+export function inUnit(sentence, unit) {
+  if (unit !== 'in') return sentence;
+  return sentence.replace(CENTIMETRES, (cm, numbers) => `${numbers.replace(/\d+(?:\.\d+)?/g, (each) => lengthNumber(each, unit))} ${unit} (${cm})`);
+}
+
 /** What somebody typed in the site's unit, as centimetres with at most two decimals. */
 export const centimetres = (typed, unit) => (unit === 'in' ? Math.round(typed * CM_PER_INCH * 100) / 100 : typed);
 

@@ -3,6 +3,7 @@ import { html, nothing } from '/pages/lit-html.js';
 import { length, lengthNumber, spoken, trimmed } from '/pages/words.js';
 import { chambers } from './chambers.js';
 import { withLine, withWords } from './differing.js';
+import { sentence } from './sentences.js';
 
 /** The technique of an answer. */
 export function technique(state, act) {
@@ -19,7 +20,7 @@ export function technique(state, act) {
       </div>
       ${notMeasured(state)}
       ${kept(state)}
-      ${cautions(told)}
+      ${cautions(told, state)}
       ${cost(told, state)}
     </section>`;
 }
@@ -109,10 +110,10 @@ function kept({ answer, unit }) {
 }
 
 /** The technique's own; the one that stands under every answer is in the foot. */
-function cautions({ cautions: all }) {
+function cautions({ cautions: all }, state) {
   const own = all.slice(0, -1);
   return own.length === 0 ? nothing : html`
-    <ul class="cautions" aria-label="Cautions">${own.map((text) => html`<li class="tell caution"><strong>Caution.</strong> ${text}</li>`)}</ul>`;
+    <ul class="cautions" aria-label="Cautions">${own.map((text) => html`<li class="tell caution"><strong>Caution.</strong> ${sentence(text, state)}</li>`)}</ul>`;
 }
 
 function cost({ dose, row }, { unit }) {
