@@ -20,6 +20,7 @@ import wallchart.print.WallSheets;
 import wallchart.signoff.ImpactCalculation;
 import wallchart.signoff.SignoffDesk;
 import wallchart.store.Database;
+import wallchart.store.Mode;
 import wallchart.technique.TechniqueRules;
 import wallchart.upkeep.EquipmentDesk;
 import wallchart.upkeep.OutputDue;
@@ -76,7 +77,7 @@ public final class Application implements AutoCloseable {
             var planner = new ChartPlanner(rooms, charts, settings.chartRules(), physics.join(), desk);
             var due = new OutputDue(Period.ofMonths(settings.equipment().outputDueMonths()));
             var services = new Services(
-                    facts(settings),
+                    facts(settings, database),
                     rooms,
                     charts,
                     people,
@@ -126,8 +127,12 @@ public final class Application implements AutoCloseable {
                 Period.ofMonths(settings.chart().reviewAfterMonths()));
     }
 
-    private static SiteFacts facts(Settings settings) {
-        return new SiteFacts(settings.site().name(), settings.site().lengthUnit(), settings.patientGroups());
+    private static SiteFacts facts(Settings settings, Database database) {
+        return new SiteFacts(
+                settings.site().name(),
+                settings.site().lengthUnit(),
+                settings.patientGroups(),
+                database.mode() == Mode.DEMO);
     }
 
     private static SheetSite sheetSite(Settings settings) {

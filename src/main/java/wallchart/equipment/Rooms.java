@@ -175,12 +175,18 @@ public final class Rooms {
     public List<Room> list() {
         return revisions.values().stream()
                 .map(Rooms::newest)
+                .map(RoomRevision::room)
                 .sorted(Comparator.comparing(Room::id))
                 .toList();
     }
 
     /** The room as it is now. */
     public Optional<Room> find(String id) {
+        return findRevision(id).map(RoomRevision::room);
+    }
+
+    /** The state of the room's equipment now. */
+    public Optional<RoomRevision> findRevision(String id) {
         return Optional.ofNullable(revisions.get(id)).map(Rooms::newest);
     }
 
@@ -215,7 +221,7 @@ public final class Rooms {
         return revisions.getOrDefault(id, List.of());
     }
 
-    private static Room newest(List<RoomRevision> ofOneRoom) {
-        return ofOneRoom.get(ofOneRoom.size() - 1).room();
+    private static RoomRevision newest(List<RoomRevision> ofOneRoom) {
+        return ofOneRoom.get(ofOneRoom.size() - 1);
     }
 }

@@ -38,6 +38,7 @@ final class Cautions {
             LocalDate on) {
         var cautions = new ArrayList<String>();
         dose.ifPresent(estimate -> reference(estimate, cautions));
+        TogetherAdjusted.caution(situation.adjustments()).ifPresent(cautions::add);
         grid(situation, cautions);
         console(wanted, achieved, cautions);
         adjustments(situation, cautions);

@@ -60,7 +60,7 @@ final class PackContents {
                 standing.equipment(),
                 standing.chart().head(),
                 next,
-                SiteView.of(site.name(), site.lengthUnit(), site.patientGroups()),
+                SiteView.of(site.name(), site.lengthUnit(), site.patientGroups(), site.invented()),
                 adjustments().map(AdjustmentView::of).toList(),
                 List.of(StandingCaution.of(standing.room())),
                 standing.chart().content().rows().stream().map(RowView::of).toList());

@@ -2,6 +2,7 @@ package wallchart.web;
 
 import io.javalin.http.Context;
 import wallchart.equipment.Room;
+import wallchart.equipment.RoomRevision;
 import wallchart.equipment.Rooms;
 import wallchart.web.problem.ProblemCode;
 import wallchart.web.problem.RequestRefused;
@@ -15,6 +16,12 @@ final class RoomInPath {
     static Room find(Context ctx, Rooms rooms) {
         var id = ctx.pathParam("room");
         return rooms.find(id).orElseThrow(() -> unknown(id));
+    }
+
+    /** As {@link #find}, with the number and digest of that state. */
+    static RoomRevision revision(Context ctx, Rooms rooms) {
+        var id = ctx.pathParam("room");
+        return rooms.findRevision(id).orElseThrow(() -> unknown(id));
     }
 
     /** The room's id, or the end of the request. */

@@ -44,8 +44,8 @@ final class RoomPages {
 
     void room(Context ctx) {
         Parameters.none(ctx.queryString());
-        var room = RoomInPath.find(ctx, services.rooms());
-        Answers.json(ctx, RoomView.of(room, chartNow(room.id())));
+        var room = RoomInPath.revision(ctx, services.rooms());
+        Answers.json(ctx, RoomView.of(room, chartNow(room.room().id())));
     }
 
     private Optional<VersionHead> chartNow(String room) {

@@ -15,6 +15,6 @@ final class SitePages {
 
     void site(Context ctx) {
         Parameters.none(ctx.queryString());
-        Answers.json(ctx, SiteView.of(site.name(), site.lengthUnit(), site.patientGroups()));
+        Answers.json(ctx, SiteView.of(site.name(), site.lengthUnit(), site.patientGroups(), site.invented()));
     }
 }

@@ -2,6 +2,7 @@
 // that comes up in place, over whatever is being typed, when the session is over.
 import { html, render, nothing } from '/pages/lit-html.js';
 import * as api from '/pages/api.js';
+import { INVENTED } from '/pages/words.js';
 
 const PLACES = [
   ['/', 'Rooms'],
@@ -143,6 +144,7 @@ function draw() {
   render(html`
     <a class="name" href="/">Wallchart</a>
     ${page.site ? html`<span>${page.site.name}</span>` : nothing}
+    ${page.site?.invented ? html`<strong class="mark invented">${INVENTED}</strong>` : nothing}
     <nav aria-label="Pages">
       ${PLACES.map(([path, name]) => html`<a href=${path} aria-current=${here === path || (path !== '/' && here.startsWith(path)) ? 'page' : nothing}>${name}</a>`)}
     </nav>

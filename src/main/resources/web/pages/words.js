@@ -5,6 +5,9 @@ const MOMENT = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short'
 const CM_PER_INCH = 2.54;
 const FIELD = /^\d+(\.\d+)?x\d+(\.\d+)?$/;
 
+/** What stands on every page and sheet of a demonstration. */
+export const INVENTED = 'INVENTED. NOT FOR PATIENTS.';
+
 /** '2026-10-15' or an instant -> '15 Oct 2026'. */
 export const day = (text) => (text ? DAY.format(new Date(text)) : '');
 
@@ -17,6 +20,17 @@ export const length = (cm, unit) => `${lengthNumber(cm, unit)} ${unit}`;
 /** Without the unit; inches with one decimal, distances that stand for whole centimetres stay as they are. */
 export function lengthNumber(cm, unit) {
   return unit === 'in' ? trimmed(cm / CM_PER_INCH, 1) : trimmed(cm, 2);
+}
+
+const CENTIMETRES = /(?<![\w.+-])([+-]?\d+(?:\.\d+)?(?:(?:, | and | or | to |-)\d+(?:\.\d+)?)*) cm(?![\w²^])/g;
+
+/**
+ * A sentence of the service with its lengths in the site's unit: 'no band holds 17 cm' -> 'no band holds 6.7 in (17 cm)'. A list or a
+ * range is taken as a whole; 'kV per cm' is no length. Not for what people wrote: they chose their unit.
+ */
+export function inUnit(sentence, unit) {
+  if (unit !== 'in') return sentence;
+  return sentence.replace(CENTIMETRES, (cm, numbers) => `${numbers.replace(/\d+(?:\.\d+)?/g, (each) => lengthNumber(each, unit))} ${unit} (${cm})`);
 }
 
 /** What somebody typed in the site's unit, as centimetres with at most two decimals. */

@@ -62,6 +62,7 @@ class RoomAnswerBrowserTest {
         assertThat(room.page().locator(".cost"))
                 .containsText("0.86 mGy at the skin, with backscatter (estimate, within 15 %");
         assertThat(room.page().locator(".cost")).containsText("KNEE/ap/adult/table-bucky/10-13");
+        assertThat(room.page().locator("#head")).containsText("INVENTED. NOT FOR PATIENTS.");
         assertThat(room.foot()).containsText("Supports, never replaces, your judgement");
         assertThat(room.foot()).containsText("Chart version 2");
         assertThat(room.foot()).containsText("holds for this room only");
@@ -80,7 +81,11 @@ class RoomAnswerBrowserTest {
         assertThat(room.set("AEC density")).hasText("0");
         assertThat(room.set("Tube current")).hasCount(0);
         assertThat(room.page().locator(".cautions")).containsText("AEC ends the exposure");
-        assertThat(room.page().locator(".cost")).containsText("% of the reference level 0.4 mGy");
+        // what the AEC ends is no exposure to hold against a level: the back-up is an upper bound
+        assertThat(room.page().locator(".cost"))
+                .containsText("if only the back-up ends it; the AEC usually ends it earlier");
+        assertThat(room.page().locator(".cost")).containsText("Not compared with the reference level 0.4 mGy");
+        assertThat(room.page().locator(".placing")).containsText("Receptor Wall panel");
         assertThat(room.page().locator(".placing")).containsText("Target exposure index 250");
     }
 
@@ -92,6 +97,10 @@ class RoomAnswerBrowserTest {
         var dialog = room.page().locator("#dialog");
         assertThat(dialog).containsText("mAs doubles per 5 cm: +0.9 cm is x 1.133");
         assertThat(dialog).containsText("at the receptor (1 dB is 26 %)");
+        assertThat(dialog).containsText("KNEE/ap/adult/table-bucky/10-13: 62 kV");
+        assertThat(dialog).containsText("grid 10:1 f 110 as in the row");
+        assertThat(dialog.locator("th[scope=row]"))
+                .containsText(new String[] {"kV station", "mAs station", "mA and time"});
         room.visit().assertAccessible();
         room.visit().picture("room-steps");
         room.press("Escape");
@@ -131,7 +140,7 @@ class RoomAnswerBrowserTest {
     @Test
     void a_thickness_outside_the_chart_is_refused_and_a_neighbouring_band_never_passes_for_it() {
         room().type("ka17");
-        assertThat(room.refusal()).containsText("no band holds 17 cm");
+        assertThat(room.refusal()).containsText("Knee AP for Adult at table bucky: no band holds 17 cm");
         assertThat(room.refusal()).hasAttribute("role", "alert");
         assertThat(room.technique()).hasCount(0);
         room.visit().assertAccessible();
@@ -162,7 +171,7 @@ class RoomAnswerBrowserTest {
         room().type("ka12");
         room.page().locator("#sid").fill("180");
         room.page().locator("#sid").blur();
-        assertThat(room.refusal()).containsText("SID 180 cm is not possible at table-bucky");
+        assertThat(room.refusal()).containsText("SID 180 cm is not possible at table bucky");
         room.button("Ask with SID 130 cm").click();
         assertThat(room.set("SID 130 cm, chart 110 cm")).hasText("130cm");
     }

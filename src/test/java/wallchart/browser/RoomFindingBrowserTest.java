@@ -120,6 +120,35 @@ class RoomFindingBrowserTest {
     }
 
     @Test
+    void a_list_longer_than_the_screen_says_so_and_every_line_is_reached() {
+        var room = small();
+        room.type("ch");
+        var part = room.page().locator(".part");
+        assertThat(part).containsText(java.util.regex.Pattern.compile("^8 of \\d+ that fit: type another letter."));
+        assertThat(room.page().locator("#said"))
+                .hasText(java.util.regex.Pattern.compile("^8 of \\d+ that fit: type another letter"));
+        int all = Integer.parseInt(room.options().first().getAttribute("aria-setsize"));
+        assertThat(part).containsText("8 of " + all);
+        var seen = new java.util.HashSet<String>();
+        for (int line = 0; line < all; line++) {
+            var marked = room.page().locator("[aria-selected=true]");
+            assertThat(marked).hasAttribute("aria-posinset", String.valueOf(line + 1));
+            assertThat(room.page().locator("#find")).hasAttribute("aria-activedescendant", "match-" + line);
+            seen.add(marked.innerText());
+            room.press("ArrowDown");
+        }
+        assertThat(seen).hasSize(all);
+        assertThat(room.hidden()).isEmpty();
+        room.visit().assertAccessible();
+        room.press("Escape").type("ch");
+        part.getByText("More").click();
+        assertThat(part).containsText("9 to 16 of " + all + " that fit");
+        assertThat(room.page().locator("#find")).isFocused();
+        room.type("est ap infant");
+        assertThat(part).hasCount(0);
+    }
+
+    @Test
     void a_chosen_patient_group_shows_no_other_and_its_name_stands_beside_the_technique() {
         var room = small();
         room.button("Child 5 to 9 years").click();

@@ -112,6 +112,22 @@ final class RoomPage implements AutoCloseable {
                 """);
     }
 
+    /** What lies under head or foot, wholly or in part, of all that belongs to an answer or is touched. */
+    @SuppressWarnings("unchecked")
+    List<String> covered() {
+        return (List<String>)
+                page.evaluate(
+                        """
+                () => {
+                  const top = document.getElementById('ask').getBoundingClientRect().bottom;
+                  const bottom = document.getElementById('foot').getBoundingClientRect().top;
+                  return [...document.querySelectorAll('#news .tell, #body :is(button, input, .tell, .with, .filter, .fact dd, .cost, .placing dd)')]
+                    .filter((element) => element.getBoundingClientRect().top < top - 1 || element.getBoundingClientRect().bottom > bottom + 1)
+                    .map((element) => `${element.className || element.tagName}: ${element.innerText.slice(0, 40)}`);
+                }
+                """);
+    }
+
     /** In the dim theme from now on. */
     RoomPage dimmed() {
         button("Dim").click();

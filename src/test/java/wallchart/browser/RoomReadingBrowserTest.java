@@ -95,6 +95,47 @@ class RoomReadingBrowserTest {
         }
     }
 
+    /** Each with cautions, and what differs: by AEC, by two adjustments at once, of a child with an added filter, after a new number. */
+    @ParameterizedTest
+    @EnumSource
+    void nothing_of_an_answer_lies_under_head_or_foot(Screen screen) {
+        try (var room = RoomPage.open(SITE, screen, "r1")) {
+            room.type("cp22");
+            room.button("Pleural effusion").click();
+            sid(room, "195");
+            assertInSight(room, screen, "aec-adjusted", 2);
+            room.press("Escape").type("ka12.4");
+            sid(room, "112");
+            room.button("no grid").click();
+            room.button("Wet plaster cast").click();
+            room.button("Dry plaster cast").click();
+            assertThat(room.page().locator(".with")).isVisible();
+            assertInSight(room, screen, "two-adjustments", 1);
+            room.type("13");
+            assertThat(room.page().locator("#news")).containsText("As charted again.");
+            assertInSight(room, screen, "as-charted-again", 0);
+            room.press("Escape").type("chest ap neonate6");
+            room.button("Pleural effusion").click();
+            assertThat(room.page().locator(".filter")).hasText("Filter 1 mm Al + 0.1 mm Cu");
+            assertInSight(room, screen, "filter", 0);
+        }
+    }
+
+    private static void sid(RoomPage room, String cm) {
+        room.page().locator("#sid").fill(cm);
+        room.page().locator("#sid").blur();
+        assertThat(room.set("SID " + cm + " cm")).hasText(cm + "cm");
+    }
+
+    private static void assertInSight(RoomPage room, Screen screen, String state, int cautions) {
+        assertThat(room.technique()).isVisible();
+        assertThat(room.page().locator(".cautions li")).hasCount(cautions);
+        room.visit().picture("room-" + state + "-" + screen.name().toLowerCase(Locale.ROOT));
+        assertThat(room.covered()).as("%s at %s", state, screen).isEmpty();
+        assertThat(room.hidden()).as("%s at %s", state, screen).isEmpty();
+        room.visit().assertAccessible();
+    }
+
     private static final String FONT_SIZES =
             "(selector) => [...document.querySelectorAll(selector)].map((each) => parseFloat(getComputedStyle(each).fontSize))";
 
@@ -125,6 +166,8 @@ class RoomReadingBrowserTest {
                     .isInstanceOf(AssertionError.class);
             room.page().evaluate("document.documentElement.style.setProperty('--set', '120px')");
             assertThat(room.hidden()).isNotEmpty();
+            room.page().evaluate("document.documentElement.style.setProperty('--main', '260px')");
+            assertThat(room.covered()).isNotEmpty();
         }
     }
 

@@ -27,6 +27,7 @@ class StartPageBrowserTest {
             page.locator("dialog button.first").click();
             assertThat(page.getByRole(com.microsoft.playwright.options.AriaRole.ROW))
                     .hasCount(4);
+            assertThat(page.locator(".masthead")).containsText("INVENTED. NOT FOR PATIENTS.");
             visit.assertAccessible();
             visit.picture("start-" + screen.name().toLowerCase(java.util.Locale.ROOT));
             visit.assertClean();

@@ -3,6 +3,8 @@ package wallchart.technique;
 import static org.assertj.core.api.Assertions.assertThat;
 import static wallchart.chart.ChartFixtures.aChart;
 import static wallchart.chart.ChartFixtures.aRow;
+import static wallchart.chart.ChartFixtures.addingKV;
+import static wallchart.chart.ChartFixtures.timesMAs;
 import static wallchart.technique.TechniqueFixtures.PHYSICS;
 import static wallchart.technique.TechniqueFixtures.RULES;
 import static wallchart.technique.TechniqueFixtures.TODAY;
@@ -53,6 +55,24 @@ class CautionsTest {
         assertThat(found(ROOM, aRow(), aQuery().atSid("95")).cautions()).hasSize(1);
         assertThat(found(ROOM, aRow(), aQuery().atSid("94").withGrid("none")).cautions())
                 .hasSize(1);
+    }
+
+    @Test
+    void adjustments_asked_together_are_named_with_what_they_come_to() {
+        var chart = aChart().with(aRow())
+                .with(timesMAs("dry", "2"))
+                .with(timesMAs("wet", "3"))
+                .with(addingKV("cast", "6"))
+                .with(addingKV("thin", "-6"));
+        assertThat(found(ROOM, chart, aQuery().with("dry")).cautions()).hasSize(1);
+        assertThat(found(ROOM, chart, aQuery().with("dry", "wet")).cautions().get(0))
+                .isEqualTo(
+                        "Times 2 and Times 3 add up, mAs x 6 in all: each was defined alone; check that they do not stand "
+                                + "for the same thing");
+        assertThat(found(ROOM, chart, aQuery().with("dry", "cast")).cautions().get(0))
+                .startsWith("Times 2 and Adds 6 kV add up, mAs x 2 and +6 kV in all:");
+        assertThat(found(ROOM, chart, aQuery().with("cast", "thin")).cautions().get(0))
+                .startsWith("Adds 6 kV and Adds -6 kV add up, nothing in all:");
     }
 
     @Test

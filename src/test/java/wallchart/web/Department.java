@@ -114,7 +114,8 @@ final class Department {
                 new SiteFacts(
                         "Test department",
                         LengthUnit.CENTIMETRE,
-                        ChartRules.adultsOnly().patientGroups()),
+                        ChartRules.adultsOnly().patientGroups(),
+                        false),
                 rooms,
                 charts,
                 people,

@@ -25,6 +25,7 @@ class RoomsWebTest {
                 .statusCode(200)
                 .body("name", equalTo("Test department"))
                 .body("lengthUnit", equalTo("cm"))
+                .body("invented", equalTo(false))
                 .body("regions[0].label", equalTo("Chest"))
                 .body("bodyParts.find { it.bodyPart == 'HIP' }.label", equalTo("Hip"))
                 .body("projections.find { it.projection == 'ap' }.label", equalTo("AP"));
@@ -54,6 +55,24 @@ class RoomsWebTest {
                 .body("rooms[1].outputMeasuredOn", nullValue())
                 .body("rooms[1].outputDue", nullValue())
                 .body("rooms[1].outputOverdue", equalTo(true));
+    }
+
+    /** So that a page which shows an answer learns of another version, and of other equipment. */
+    @Test
+    void a_room_says_which_state_of_its_equipment_answers() {
+        var answered = SERVICE.workstation("r1")
+                .get("/api/v1/rooms/r1/technique?bodyPart=LSPINE&projection=ap&thicknessCm=21")
+                .then()
+                .statusCode(200)
+                .extract()
+                .jsonPath();
+        SERVICE.workstation("r1")
+                .get("/api/v1/rooms/r1")
+                .then()
+                .statusCode(200)
+                .body("equipment.digest", equalTo(answered.getString("equipment.digest")))
+                .body("equipment.revision", equalTo(answered.getInt("equipment.revision")))
+                .body("chart.digest", equalTo(answered.getString("chart.digest")));
     }
 
     @Test

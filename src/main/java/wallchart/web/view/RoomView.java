@@ -6,13 +6,15 @@ import java.util.Optional;
 import wallchart.chart.VersionHead;
 import wallchart.equipment.MeasuredOutput;
 import wallchart.equipment.Room;
+import wallchart.equipment.RoomRevision;
 import wallchart.upkeep.OutputDue;
 
-/** One room with everything its chart depends on; chart is null where none is in force. */
+/** One room with everything its chart depends on; chart is null where none is in force, equipment says which state this is. */
 public record RoomView(
         String room,
         String name,
         ChartHeadView chart,
+        EquipmentHeadView equipment,
         GeneratorView generator,
         TubeView tube,
         List<GridView> grids,
@@ -50,11 +52,13 @@ public record RoomView(
     /** The list of rooms. */
     public record Lines(List<Line> rooms) {}
 
-    public static RoomView of(Room room, Optional<VersionHead> chart) {
+    public static RoomView of(RoomRevision revision, Optional<VersionHead> chart) {
+        var room = revision.room();
         return new RoomView(
                 room.id(),
                 room.name(),
                 chart.map(ChartHeadView::of).orElse(null),
+                EquipmentHeadView.of(revision),
                 GeneratorView.of(room.generator()),
                 TubeView.of(room.tube()),
                 room.grids().stream().map(GridView::of).toList(),

@@ -8,10 +8,15 @@ import wallchart.chart.PatientGroup;
 import wallchart.chart.Projections;
 import wallchart.quantity.LengthUnit;
 
-/** What every page says alike: the department's name, {@code cm} or {@code in}, and the words for what a chart names. */
+/**
+ * What every page says alike: the department's name, {@code cm} or {@code in}, and the words for what a chart names.
+ *
+ * @param invented whether the department is a demonstration, whose values are for no patient
+ */
 public record SiteView(
         String name,
         String lengthUnit,
+        boolean invented,
         List<Group> patientGroups,
         List<Region> regions,
         List<Part> bodyParts,
@@ -41,10 +46,11 @@ public record SiteView(
     /** A projection with its words. */
     public record Direction(String projection, String label) {}
 
-    public static SiteView of(String name, LengthUnit unit, List<PatientGroup> groups) {
+    public static SiteView of(String name, LengthUnit unit, List<PatientGroup> groups, boolean invented) {
         return new SiteView(
                 name,
                 unit.symbol(),
+                invented,
                 groups.stream()
                         .map(group ->
                                 new Group(group.id(), group.label(), group.by().slug()))

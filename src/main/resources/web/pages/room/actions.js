@@ -2,8 +2,10 @@
 import { offered } from './finding.js';
 import { rowNow } from './adjusting.js';
 import { asker } from './question.js';
-import { EMPTY, question, sameMeasurement } from './state.js';
-import { bands, inCentimetres, nextTo, number, scale, stepped, unfinished } from './thickness.js';
+import { asCharted, differing } from './differing.js';
+import { moved, movedTo, newsOf } from './news.js';
+import { AS_CHARTED, EMPTY, question, sameMeasurement } from './state.js';
+import { inCentimetres, nextTo, number, step as stepOf, stepped, unfinished } from './thickness.js';
 import { centimetres } from '/pages/words.js';
 import * as tokens from './token.js';
 
@@ -15,12 +17,22 @@ const TROUBLE = {
 export function actions(state, { draw, redrawDialog, openDialog }) {
   const asking = asker({
     source: () => ({ room: state.room, token: tokens.token(state.room), pack: state.pack }),
-    show: (answer) => { state.answer = answer; draw(); },
+    show,
     heard,
   });
 
-  /** Asks for what stands there now; what was answered before goes at once. */
-  function askAgain() {
+  function show(answer) {
+    state.answer = answer;
+    if (answer.source === 'live' && answer.kind === 'technique') {
+      state.news = newsOf(state.stood, answer) ?? state.news;
+      state.stood = answer;
+    }
+    draw();
+  }
+
+  /** Asks for what stands there now; what was answered before goes at once. `news` says why, where nobody at the screen did anything. */
+  function askAgain(news = null) {
+    state.news = news;
     const asked = question(state, state.chosen && inCentimetres(state.typed, state.unit));
     asking.forget();
     state.answer = null;
@@ -40,12 +52,19 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
   }
 
   function choose(each, by) {
-    const kept = sameMeasurement(each, state.chosen) ? { typed: state.typed, adjust: state.adjust } : {};
-    reset({ group: state.group, chosen: each, ...kept });
+    reset({ group: state.group, chosen: each, ...takenOver(each) });
     askAgain();
     if (by === 'touch') document.getElementById('scale')?.focus({ preventScroll: true });
     else document.getElementById('thickness').focus();
     return true;
+  }
+
+  /** Elsewhere in the room the thickness and the patient's condition stay; SID and grid were the support's. */
+  function takenOver(each) {
+    const { chosen, typed, adjust, dropped } = state;
+    if (sameMeasurement(each, chosen)) return { typed, adjust, dropped: differing({ ...state, adjust: [] }) };
+    if (!dropped) return {};
+    return { dropped: each.id === dropped.of ? dropped : differing({ ...AS_CHARTED, adjust: dropped.adjust }) };
   }
 
   function chooseMarked(by) {
@@ -53,9 +72,15 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
     return each ? choose(each, by) : false;
   }
 
+  /** What a new search does not take over; the examination it was asked of beside it. */
+  function dropped() {
+    const now = differing(state);
+    return now ? { ...now, of: state.chosen?.id } : state.dropped;
+  }
+
   /** A new search forgets what stands there: letters are for another examination. */
   function search(letters) {
-    reset({ group: state.group, query: letters });
+    reset({ group: state.group, query: letters, dropped: dropped() });
     draw();
   }
 
@@ -66,9 +91,29 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
     if (digits && chooseMarked('keys')) type(digits);
   }
 
-  function type(text) {
-    state.typed = text.trim();
+  /**
+   * What stands in the field now. A digit more, or one less, corrects; where a number begins in the place of another (`begun`), it
+   * may be of another patient.
+   */
+  function type(text, begun = false) {
+    const typed = text.trim();
+    if (state.typed !== '' && (begun || typed === '')) Object.assign(state, asCharted(state));
+    state.typed = typed;
     state.measured = null;
+    askAgain();
+  }
+
+  /** A step on the scale corrects, and so does pulling on; a touch anywhere else on it is another number. */
+  function slide(text, touched) {
+    const before = number(state.typed);
+    const now = Number(Number(text).toFixed(2));
+    if (now === before) return;
+    type(String(now), touched && before !== null && Math.abs(now - before) > stepOf(state.unit) + 0.001);
+  }
+
+  function putBack() {
+    const { adjust, sidCm, grid } = state.dropped;
+    Object.assign(state, { adjust, sidCm, grid, dropped: null });
     askAgain();
   }
 
@@ -112,12 +157,18 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
     state.link = word === 'live' ? 'live' : 'lost'; // without a token that is taken, only the kept chart answers, and says its age
     if (word === 'live') {
       asking.back();
-      if (told?.chart) {
-        state.liveChart = told.chart;
-        state.pack?.noticed(told.chart, told.equipment);
-      }
+      if (told?.chart) now(told);
     } else if (word !== 'lost') needsToken(word === 'unknown-token' ? 401 : 403);
     draw();
+  }
+
+  /** What answers in the room now: an answer by another version, or other equipment, does not stand a moment longer. */
+  function now({ chart, equipment }) {
+    const before = state.answer?.technique ?? state.live;
+    state.live = { chart, equipment };
+    state.pack?.noticed(chart, equipment);
+    const standing = state.answer !== null && state.answer.kind !== 'waiting';
+    if (standing && before && moved(before, state.live)) askAgain(movedTo(before, state.live));
   }
 
   /** Asked for in place; what was found and entered stays. */
@@ -129,7 +180,7 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
   }
 
   return {
-    askAgain, clear, choose, chooseMarked, search, typedInFinder, type, step, lookAt, sid, sidTyped, sidStep, heard, needsToken,
+    askAgain, clear, choose, chooseMarked, search, typedInFinder, type, slide, putBack, step, lookAt, sid, sidTyped, sidStep, heard, needsToken,
     clearByItself: () => { reset(); state.cleared = true; document.getElementById('dialog').close(); draw(); },
     warn: (on) => { if (state.warned !== on) { state.warned = on; draw(); } },
     mark: (direction) => {
@@ -139,9 +190,10 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
       draw();
       return true;
     },
-    inGroup: (group) => { reset({ group, query: state.query, part: state.part }); draw(); },
+    markAt: (index) => { state.marked = index; draw(); document.getElementById('find').focus({ preventScroll: true }); },
+    inGroup: (group) => { reset({ group, query: state.query, part: state.part, dropped: dropped() }); draw(); },
     openPart: (part) => {
-      reset({ group: state.group, part });
+      reset({ group: state.group, part, dropped: dropped() });
       draw();
       document.getElementById(part ? 'opened' : 'find')?.focus({ preventScroll: true });
     },
@@ -150,7 +202,7 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
       state.adjust = state.adjust.includes(name) ? state.adjust.filter((each) => each !== name) : [...state.adjust, name];
       askAgain();
     },
-    asCharted: () => { Object.assign(state, { sidCm: null, sidTyped: null, sidWrong: false, grid: null, adjust: [] }); askAgain(); },
+    asCharted: () => { Object.assign(state, AS_CHARTED, { adjust: [] }); askAgain(); },
     instead: ({ sidCm, grid }) => { Object.assign(state, { sidCm: sidCm ?? null, sidTyped: null, grid: grid ?? null }); askAgain(); },
     derive: () => { if (state.answer?.kind === 'technique') openDialog('steps'); return state.answer?.kind === 'technique'; },
     openWorkstation: () => openDialog('workstation'),

@@ -15,6 +15,8 @@ export function adjusting(state, act) {
         ${head.adjustments.map(({ name, label, notes }) => html`
           <button type="button" title=${notes ?? ''} aria-pressed=${state.adjust.includes(name)} @click=${() => act.adjust(name)}>${label}</button>`)}
       </div>
+      ${state.answer?.kind === 'technique' ? html`
+        <button type="button" id="derived" @click=${act.derive}>How it was derived <kbd>?</kbd></button>` : nothing}
     </section>`;
 }
 

@@ -2,25 +2,37 @@
 import { html, nothing } from '/pages/lit-html.js';
 import { length, lengthNumber, spoken, trimmed } from '/pages/words.js';
 import { chambers } from './chambers.js';
+import { withLine, withWords } from './differing.js';
+import { sentence } from './sentences.js';
 
 /** The technique of an answer. */
 export function technique(state, act) {
-  const { answer } = state;
-  const { technique: told } = answer;
+  const { technique: told } = state.answer;
   return html`
     <section class="technique" aria-labelledby="technique-title">
-      <h2 id="technique-title" class="unseen">Technique for ${length(told.asked.thicknessCm, state.unit)}</h2>
-      ${told.set.aec ? automatic(told, state) : manual(told, state)}
+      <h2 id="technique-title" class="unseen">${titleWords(told, state)}</h2>
+      <div class="beside">
+        <div class="figures">
+          ${told.set.aec ? automatic(told, state) : manual(told, state)}
+          ${filter(told.row)}${withLine(told, state)}
+        </div>
+        ${placing(told.row, state.head)}
+      </div>
       ${notMeasured(state)}
       ${kept(state)}
-      ${cautions(told)}
-    </section>
-    ${placing(told.row)}
-    <div class="below">
+      ${cautions(told, state)}
       ${cost(told, state)}
-      <button type="button" id="derived" @click=${act.derive}>How it was derived <kbd>?</kbd></button>
-    </div>`;
+    </section>`;
 }
+
+function titleWords(told, state) {
+  const differs = withWords(told, state);
+  return `Technique for ${length(told.asked.thicknessCm, state.unit)}${differs.length ? `, with ${differs.join('; ')}` : ''}`;
+}
+
+/** Set at the collimator like the field, and easily forgotten in either direction. */
+const filter = ({ addedFiltration }) => (addedFiltration === 'none' ? nothing : html`
+  <dl class="filter"><dt>Filter</dt> <dd>${addedFiltration}</dd></dl>`);
 
 const figure = (name, value, unit, kind = '') => html`
   <div class="fact ${kind}"><dt>${name}</dt><dd><span class="figure">${value}</span>${unit ? html`<span class="unit">${unit}</span>` : nothing}</dd></div>`;
@@ -98,27 +110,29 @@ function kept({ answer, unit }) {
 }
 
 /** The technique's own; the one that stands under every answer is in the foot. */
-function cautions({ cautions: all }) {
+function cautions({ cautions: all }, state) {
   const own = all.slice(0, -1);
   return own.length === 0 ? nothing : html`
-    <ul class="cautions" aria-label="Cautions">${own.map((text) => html`<li class="tell caution"><strong>Caution.</strong> ${text}</li>`)}</ul>`;
+    <ul class="cautions" aria-label="Cautions">${own.map((text) => html`<li class="tell caution"><strong>Caution.</strong> ${sentence(text, state)}</li>`)}</ul>`;
 }
 
 function cost({ dose, row }, { unit }) {
   const from = html`Row <code>${row.key}</code>, ${lengthNumber(row.bandCm[0], unit)} to under ${length(row.bandCm[1], unit)}.`;
   if (!dose) return html`<p class="cost">Entrance dose: not predicted for this beam. ${from}</p>`;
   const level = dose.referenceLevel;
-  const about = dose.upperBound ? 'At most' : 'About';
-  return html`<p class="cost">${about} <b>${milliGray(dose.entranceAirKermaMicroGy)} mGy</b> at the skin, with backscatter
-    (estimate, within ${dose.uncertaintyPercent} %; output ${dose.outputSource}).
-    ${level ? html`${trimmed(level.percent, 0)} % of the reference level ${level.milliGy} mGy ${level.quantity}
+  return html`<p class="cost">${dose.upperBound ? 'At most' : 'About'} <b>${milliGray(dose.entranceAirKermaMicroGy)} mGy</b> at the skin, with backscatter
+    (estimate, within ${dose.uncertaintyPercent} %; output ${dose.outputSource})${dose.upperBound ? ', if only the back-up ends it; the AEC usually ends it earlier' : nothing}.
+    ${level ? html`${share(level, dose)} reference level ${level.milliGy} mGy ${level.quantity}
       (${level.source}, ${level.year}).` : 'No reference level is set for this.'} ${from}</p>`;
 }
+
+/** The back-up is no exposure to compare: of what the AEC ends nothing is known beforehand. */
+const share = (level, dose) => (dose.upperBound ? 'Not compared with the' : `${trimmed(level.percent, 0)} % of the`);
 
 const milliGray = (micro) => String(Number((micro / 1000).toPrecision(2)));
 
 /** Where to measure and how to place patient and beam; before a thickness is entered, from the rows. */
-export function placing(row) {
+export function placing(row, head) {
   const angle = row.centralRayAngleDeg;
   return html`
     <section class="placing" aria-label="Positioning">
@@ -128,13 +142,15 @@ export function placing(row) {
         ${line('Central ray', angle === null ? '' : angleWords(angle))}
         ${line('Breathing', row.breathing)}
         ${line('Shielding', row.shielding)}
-        ${line('Receptor', row.receptor)}
-        ${line('Filter', row.addedFiltration === 'none' ? '' : row.addedFiltration)}
+        ${line('Receptor', receptorWords(row.receptor, head))}
         ${line('Target exposure index', row.targetExposureIndex)}
         ${line('Notes', row.notes)}
       </dl>
     </section>`;
 }
+
+/** Its name; a chart that was kept before names were, has ids. */
+const receptorWords = (id, { receptors = [] }) => receptors.find((each) => each.id === id)?.name ?? spoken(id);
 
 const line = (name, text) => (text ? html`<div><dt>${name}</dt> <dd>${text}</dd></div>` : nothing);
 

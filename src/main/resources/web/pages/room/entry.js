@@ -11,11 +11,15 @@ export function entry(state, act) {
       <button type="button" class="step" ?disabled=${!entered} aria-label="Thinner by one step" @click=${() => act.step(-1)}>−</button>
       <input id="thickness" inputmode="decimal" autocomplete="off" maxlength="6" size="4" placeholder="––"
         aria-describedby="measure" aria-invalid=${typed !== '' && !entered && typed !== '0' ? 'true' : nothing}
-        .value=${typed} @input=${(event) => act.type(event.target.value)}>
+        .value=${typed} @beforeinput=${(event) => { event.target.wholeReplaced = allSelected(event.target); }}
+        @input=${(event) => act.type(event.target.value, event.target.wholeReplaced)}>
       <span class="unit">${unit}</span>
       <button type="button" class="step" ?disabled=${!entered} aria-label="Thicker by one step" @click=${() => act.step(1)}>+</button>
     </div>`;
 }
+
+/** What is typed now stands for a number of its own, not for a correction. */
+const allSelected = ({ value, selectionStart, selectionEnd }) => value !== '' && selectionStart === 0 && selectionEnd === value.length;
 
 /** The chart's bands of the examination along one line; a touch anywhere on it enters that thickness. */
 export function ruler(state, act) {
@@ -25,7 +29,10 @@ export function ruler(state, act) {
   const value = number(typed);
   const from = unit === 'in' ? ends.min * 2.54 : ends.min;
   const to = unit === 'in' ? (ends.max + ends.step) * 2.54 : ends.max + ends.step;
-  const set = (event) => act.type(String(Number(Number(event.target.value).toFixed(2))));
+  const set = ({ target }) => {
+    act.slide(target.value, target.touched);
+    target.touched = false;
+  };
   return html`
     <div class="ruler">
       <div class="bands" aria-hidden="true">
@@ -36,7 +43,7 @@ export function ruler(state, act) {
       <input type="range" id="scale" min=${ends.min} max=${ends.max} step=${ends.step} aria-label="Thickness in ${unit}"
         class=${value === null || value < ends.min || value > ends.max ? 'unset' : nothing}
         aria-valuetext=${value === null ? 'not entered yet' : `${value} ${unit}`}
-        .value=${String(value ?? ends.min)} @input=${set} @click=${set}>
+        .value=${String(value ?? ends.min)} @pointerdown=${(event) => { event.target.touched = true; }} @input=${set} @click=${set}>
     </div>`;
 }
 

@@ -3,12 +3,12 @@ import { html, nothing } from '/pages/lit-html.js';
 import { search } from './finder.js';
 import { reach } from './thickness.js';
 
-const MOST = 8;
+const AT_ONCE = 8;
 
 /** What is offered at this moment: within the chosen group and fitting the letters. */
 export function offered(state) {
   const inGroup = state.exams.filter((each) => !state.group || each.patientGroup === state.group);
-  return state.query.trim() === '' ? inGroup : search(inGroup, state.query).slice(0, MOST);
+  return state.query.trim() === '' ? inGroup : search(inGroup, state.query);
 }
 
 export function finding(state, act) {
@@ -36,10 +36,14 @@ function list(state, act) {
     return html`<p class="tell" id="matches"><strong>Nothing on this room's chart begins like that.</strong>
       Try fewer letters, such as <b>kn ap</b>${state.group ? ', or all patient groups' : nothing}; Esc clears.</p>`;
   }
+  const first = state.marked - (state.marked % AT_ONCE);
+  const shown = found.slice(first, first + AT_ONCE);
   return html`
+    ${shown.length < found.length ? part(first, shown.length, found.length, act) : nothing}
     <ul class="matches" id="matches" role="listbox" aria-label="Examinations that fit">
-      ${found.map((each, index) => html`
-        <li role="option" id="match-${index}" aria-selected=${index === state.marked} class=${each.adult ? nothing : 'child'}
+      ${shown.map((each, index) => html`
+        <li role="option" id="match-${first + index}" aria-selected=${first + index === state.marked}
+          aria-setsize=${found.length} aria-posinset=${first + index + 1} class=${each.adult ? nothing : 'child'}
           @click=${() => act.choose(each, 'touch')}>
           <span class="what">${each.words.part} ${each.words.projection}</span>
           <span>${each.words.support}</span>
@@ -47,8 +51,26 @@ function list(state, act) {
           <span class="reach">${reach(each, state.unit)}</span>
         </li>`)}
     </ul>
-    <p class="quiet keys"><kbd>↑</kbd> <kbd>↓</kbd> choose · digits are the thickness of the marked one · <kbd>Esc</kbd> clears</p>`;
+    ${shown.length < found.length ? nothing : keyWords}`;
 }
+
+/** Which part of a long list this is: what does not stand here is not missing from the chart. */
+const part = (first, count, all, act) => html`
+  <div class="part"><p><b>${partWords(first, count, all)}</b>: type another letter.</p>
+    <button type="button" ?disabled=${first === 0} @click=${() => act.markAt(first - AT_ONCE)}>Earlier</button>
+    <button type="button" ?disabled=${first + count === all} @click=${() => act.markAt(first + count)}>More</button>
+    ${keyWords}</div>`;
+
+const partWords = (first, count, all) => (first === 0 ? `${count} of ${all} that fit` : `${first + 1} to ${first + count} of ${all} that fit`);
+
+/** For a screen reader: how much of the list stands there; nothing where it is all. */
+export function listWords(state) {
+  const all = state.query.trim() === '' ? 0 : offered(state).length;
+  const first = state.marked - (state.marked % AT_ONCE);
+  return all <= AT_ONCE ? '' : `${partWords(first, Math.min(AT_ONCE, all - first), all)}: type another letter`;
+}
+
+const keyWords = html`<p class="quiet keys"><kbd>↑</kbd> <kbd>↓</kbd> choose · digits are the thickness of the marked one · <kbd>Esc</kbd> clears</p>`;
 
 /** The patient group in a mark of its own: a child's row taken for an adult's is the worst mistake here. */
 export const groupMark = (each) => html`<span class="group ${each.adult ? '' : 'child'}">${each.words.group}</span>`;

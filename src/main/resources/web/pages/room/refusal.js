@@ -3,22 +3,23 @@ import { html, nothing } from '/pages/lit-html.js';
 import { length, spoken } from '/pages/words.js';
 import { bandWords, reach } from './thickness.js';
 import { placing } from './answer.js';
+import { sentence } from './sentences.js';
 
 export function refusal(state, act) {
   const { problem, source } = state.answer;
   return html`
     <section class="refusal tell blocking" role="alert" aria-labelledby="refused">
       <h2 id="refused">No technique${state.answer.question ? html` for ${length(state.answer.question.thicknessCm, state.unit)}` : nothing}</h2>
-      <p class="why">${problem.detail ?? problem.title}</p>
+      <p class="why">${sentence(problem.detail ?? problem.title, state)}</p>
       ${source === 'pack' ? html`<p><strong>Offline.</strong> This is what the chart kept at this workstation says.</p>` : nothing}
-      ${(problem.errors ?? []).length > 1 ? html`<ul>${problem.errors.map((error) => html`<li>${error.detail}</li>`)}</ul>` : nothing}
-      ${reasons(problem)}
-      <div class="instead">${supports(problem, state, act)}${nearest(problem, state, act)}${others(problem, act)}${asCharted(state, act)}</div>
+      ${(problem.errors ?? []).length > 1 ? html`<ul>${problem.errors.map((error) => html`<li>${sentence(error.detail, state)}</li>`)}</ul>` : nothing}
+      ${reasons(problem, state)}
+      <div class="instead">${supports(problem, state, act)}${nearest(problem, state, act)}${others(problem, state, act)}${asCharted(state, act)}</div>
     </section>
-    ${state.chosen ? placing(state.chosen.rows[0]) : nothing}`;
+    ${state.chosen ? placing(state.chosen.rows[0], state.head) : nothing}`;
 }
 
-const reasons = ({ reasons: all }) => ((all ?? []).length > 1 ? html`<ul>${all.map((text) => html`<li>${text}</li>`)}</ul>` : nothing);
+const reasons = ({ reasons: all }, state) => ((all ?? []).length > 1 ? html`<ul>${all.map((text) => html`<li>${sentence(text, state)}</li>`)}</ul>` : nothing);
 
 /** The same examination where the patient would be elsewhere; the thickness stays. */
 function supports(problem, state, act) {
@@ -39,12 +40,12 @@ function nearest(problem, state, act) {
 }
 
 /** What would do, each tried by the service with this room's limits. */
-function others(problem, act) {
+function others(problem, state, act) {
   const asked = problem.alternativeQuestions ?? [];
   const texts = (problem.alternatives ?? []).filter((text) => !asked.some((each) => each.text === text) && !problem.detail.includes(text));
   return html`
-    ${asked.map((each) => html`<button type="button" class="first" @click=${() => act.instead(each)}>Ask with ${each.text}</button>`)}
-    ${texts.length ? html`<p>${asked.length ? 'Or, by judgement:' : 'What would do, by judgement:'} ${texts.join('; ')}</p>` : nothing}`;
+    ${asked.map((each) => html`<button type="button" class="first" @click=${() => act.instead(each)}>Ask with ${sentence(each.text, state)}</button>`)}
+    ${texts.length ? html`<p>${asked.length ? 'Or, by judgement:' : 'What would do, by judgement:'} ${sentence(texts.join('; '), state)}</p>` : nothing}`;
 }
 
 function asCharted(state, act) {

@@ -4,14 +4,15 @@ import * as api from '/pages/api.js';
 import { forget, open } from '/pages/room/pack.js';
 import { whenNewer } from '/pages/room/install.js';
 import { examinations } from './finder.js';
-import { finding } from './finding.js';
+import { finding, groupMark, listWords } from './finding.js';
 import { entry, ruler } from './entry.js';
 import { placing, technique } from './answer.js';
 import { refusal } from './refusal.js';
 import { adjusting } from './adjusting.js';
+import { droppedNote, withWords } from './differing.js';
+import { newsNote } from './news.js';
 import { steps } from './steps.js';
 import { foot, head, keptTrouble } from './standing.js';
-import { groupMark } from './finding.js';
 import { settings, tokenForm } from './workstation.js';
 import { actions } from './actions.js';
 import * as keys from './keys.js';
@@ -21,11 +22,12 @@ import { EMPTY } from './state.js';
 import { number } from './thickness.js';
 import { length } from '/pages/words.js';
 
-const PULSE_MS = 30_000;
+const PULSE_MS = 10_000;
 const AGAIN_MS = 5_000;
 const room = decodeURIComponent(location.pathname.split('/')[2]);
 const state = {
-  ...EMPTY, room, unit: 'cm', site: null, head: null, pack: null, exams: [], link: 'unknown', liveChart: null,
+  ...EMPTY, room, unit: 'cm', site: null, head: null, pack: null, exams: [], link: 'unknown', live: null, // {chart, equipment} as the service last said
+ 
   asksToken: false, tokenTrouble: null, opening: true, failed: null, cleared: false, warned: false,
 };
 const place = (id) => document.getElementById(id);
@@ -34,19 +36,23 @@ const act = actions(state, { draw, redrawDialog, openDialog });
 function draw() {
   render(head(state, act), place('head'));
   render(state.exams.length ? ask() : nothing, place('ask'));
+  render(notes(), place('news'));
   render(body(), place('body'));
   render(foot(state, Date.now()), place('foot'));
   const said = spoken();
   if (place('said').textContent !== said) place('said').textContent = said;
 }
 
-/** For a screen reader: the one line that matters. A refusal is an alert of its own. */
+const notes = () => (state.chosen ? html`${newsNote(state)}${droppedNote(state, act)}` : nothing);
+
+/** For a screen reader: the one line that matters, also of a list that is longer than the screen. A refusal is an alert of its own. */
 function spoken() {
   const { answer } = state;
-  if (answer?.kind !== 'technique') return '';
+  if (answer?.kind !== 'technique') return state.chosen ? '' : listWords(state);
   const { set, asked } = answer.technique;
   const control = set.aec ? `AEC, back-up ${set.aec.backupMAs} mAs` : `${set.mAs} mAs`;
-  return `${set.kV} kV, ${control}, for ${length(asked.thicknessCm, state.unit)}`;
+  const differs = withWords(answer.technique, state);
+  return `${set.kV} kV, ${control}, for ${length(asked.thicknessCm, state.unit)}${differs.length ? `, with ${differs.join('; ')}` : ''}`;
 }
 
 const ask = () => html`
@@ -83,7 +89,7 @@ function answered() {
       ${state.answer?.kind === 'technique' ? technique(state, act)
         : state.answer?.kind === 'refusal' ? refusal(state, act)
         : html`<section class="technique"><p class="prompt">${prompt()}</p></section>
-            ${placing(state.chosen.rows[0])}`}
+            ${placing(state.chosen.rows[0], state.head)}`}
     </div>
     ${adjusting(state, act)}`;
 }
@@ -150,7 +156,7 @@ function take(pack) {
   pack.whenRenewed(() => {
     if (state.pack !== pack) return;
     take(pack);
-    act.askAgain();
+    act.askAgain(state.news);
   });
   pack.whenTroubled(() => {
     if (state.pack !== pack) return;
@@ -170,8 +176,7 @@ async function pulse() {
   if (!state.pack) return;
   try {
     const { data } = await api.get(`/rooms/${encodeURIComponent(room)}`, { token: tokens.token(room), timeoutMs: 5000 });
-    state.liveChart = data.chart;
-    act.heard('live');
+    act.heard('live', data);
   } catch (failed) {
     act.heard(failed instanceof api.Problem && failed.status < 500 ? { 401: 'unknown-token', 403: 'other-room' }[failed.status] ?? 'live' : 'lost');
   }

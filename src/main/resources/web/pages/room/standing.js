@@ -1,9 +1,10 @@
 // What always stands on the page: the room, and below, which chart this is, who answers for it and how old what is shown may be.
 import { html, nothing } from '/pages/lit-html.js';
-import { day, moment } from '/pages/words.js';
+import { day, INVENTED, moment } from '/pages/words.js';
 
 export const head = (state, act) => html`
   <div class="name"><h1>${state.head?.roomName ?? `Room ${state.room}`}</h1><span class="site">${state.head?.site.name ?? ''}</span></div>
+  ${state.head?.site.invented ? html`<strong class="mark invented">${INVENTED}</strong>` : nothing}
   <div class="buttons">
     <button type="button" @click=${act.openWorkstation}>Workstation</button>
     <button type="button" aria-pressed=${document.documentElement.dataset.theme === 'dim'} @click=${act.changeTheme}>Dim</button>
@@ -11,7 +12,7 @@ export const head = (state, act) => html`
   </div>`;
 
 export function foot(state, now) {
-  const chart = state.answer?.technique?.chart ?? state.liveChart ?? state.head?.chart;
+  const chart = state.answer?.technique?.chart ?? state.live?.chart ?? state.head?.chart;
   const standingCaution = (state.head?.cautions ?? []).at(-1);
   return html`
     ${standingCaution ? html`<p class="standing">${standingCaution}</p>` : nothing}

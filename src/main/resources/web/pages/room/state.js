@@ -1,5 +1,8 @@
 // What stands on the page at this moment, and nothing of any patient but a thickness.
 
+/** Nothing differs from the row. */
+export const AS_CHARTED = { sidCm: null, sidTyped: null, sidWrong: false, grid: null, adjust: [] };
+
 export const EMPTY = {
   group: null, // patient group that the lists are held to
   query: '', // letters typed
@@ -8,11 +11,10 @@ export const EMPTY = {
   chosen: null, // examination
   typed: '', // thickness in the site's unit, as typed
   measured: null, // thickness that the chart does not hold, while a neighbouring band is looked at
-  sidCm: null, // what differs from the row
-  sidTyped: null,
-  sidWrong: false,
-  grid: null,
-  adjust: [],
+  ...AS_CHARTED, // what differs from the row
+  dropped: null, // what differed at the measurement before: said, and put back by a touch
+  news: null, // that another version or other equipment answers than a moment ago
+  stood: null, // the last live technique, to hold the next against
   answer: null, // {kind: 'waiting' | 'technique' | 'refusal', question, source, …}
 };
 

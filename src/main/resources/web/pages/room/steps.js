@@ -1,6 +1,8 @@
 // How the technique was derived: one rule at a time, as the service tells it.
 import { html, nothing } from '/pages/lit-html.js';
-import { computed, length, spoken } from '/pages/words.js';
+import { computed, length } from '/pages/words.js';
+import { adjustmentWords } from './differing.js';
+import { ruleWords, sentence } from './sentences.js';
 
 export function steps(state, act) {
   const { technique: told } = state.answer ?? {};
@@ -9,18 +11,18 @@ export function steps(state, act) {
     <div class="derivation">
       <h2 id="steps-title">How it was derived</h2>
       <p>Row <code>${told.row.key}</code>, for ${length(told.asked.thicknessCm, state.unit)}${told.asked.adjustments.length
-        ? html`, with ${told.asked.adjustments.map(spoken).join(', ')}` : nothing}</p>
-      ${told.steps ? table(told) : html`<p class="tell caution"><strong>Derivation not kept offline.</strong>Ask again when the service is back.</p>`}
+        ? html`, with ${told.asked.adjustments.map((name) => adjustmentWords(name, state.head)).join('; ')}` : nothing}</p>
+      ${told.steps ? table(told, state) : html`<p class="tell caution"><strong>Derivation not kept offline.</strong>Ask again when the service is back.</p>`}
       <p>${rounding(told)}</p>
       <form method="dialog"><button class="first" autofocus>Back <kbd>Esc</kbd></button></form>
     </div>`;
 }
 
-const table = (told) => html`
+const table = (told, state) => html`
   <div class="scroll"><table>
     <thead><tr><th scope="col">Rule</th><th scope="col">What it does</th><th scope="col" class="number">kV</th><th scope="col" class="number">mAs</th></tr></thead>
     <tbody>${told.steps.map((step) => html`
-      <tr><th scope="row">${spoken(step.rule)}</th><td>${step.text}</td>
+      <tr><th scope="row">${ruleWords(step.rule)}</th><td>${sentence(step.text, state)}</td>
         <td class="number">${number(step.kV)}</td><td class="number">${number(step.mAs)}</td></tr>`)}</tbody>
   </table></div>`;
 
