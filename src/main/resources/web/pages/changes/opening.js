@@ -19,7 +19,7 @@ export function startOpenings({ rooms, room, draw }) {
 
 /** The versions of a room's chart, newest first. */
 async function versionsOf(room) {
-  if (!state.versions.has(room)) state.versions.set(room, (await api.get(`/charts/${room}/versions`)).data.versions);
+  if (!state.versions.has(room)) state.versions.set(room, (await api.get(`/charts/${encodeURIComponent(room)}/versions`)).data.versions);
   return state.versions.get(room);
 }
 
@@ -43,7 +43,7 @@ function opening(path, bodyOf, kept) {
     try {
       state.versions.delete(state.room);
       const versions = await versionsOf(state.room);
-      const made = (await api.post(`/charts/${state.room}/${path}`, bodyOf(form.elements, versions),
+      const made = (await api.post(`/charts/${encodeURIComponent(state.room)}/${path}`, bodyOf(form.elements, versions),
         { mayRepeat: () => person()?.personId === me.personId })).data;
       kept.forEach((name) => keptText.forget(keptAs(name)));
       location.assign(`/changes/${made.id}`);
