@@ -7,11 +7,6 @@ import { bands, inCentimetres, nextTo, number, scale, stepped, unfinished } from
 import { centimetres } from '/pages/words.js';
 import * as tokens from './token.js';
 
-const TROUBLE = {
-  401: { title: 'That token is not accepted.', text: 'It is mistyped or was revoked. Ask your administrator for this room’s token.' },
-  403: { title: 'That token is for another room.', text: 'Each workstation has the token of its own room. Ask your administrator for this one’s.' },
-};
-
 export function actions(state, { draw, redrawDialog, openDialog }) {
   const asking = asker({
     source: () => ({ room: state.room, token: tokens.token(state.room), pack: state.pack }),
@@ -109,8 +104,9 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
   }
 
   function heard(word, told) {
-    state.link = word === 'live' ? 'live' : 'lost'; // without a token that is taken, only the kept chart answers, and says its age
+    state.link = word; // without a token that is taken, only the kept chart answers, and says its age
     if (word === 'live') {
+      state.tokenLater = false;
       asking.back();
       if (told?.chart) {
         state.liveChart = told.chart;
@@ -120,11 +116,11 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
     draw();
   }
 
-  /** Asked for in place; what was found and entered stays. */
+  /** Asked for in place; what was found and entered stays. After 'Not now' the foot goes on saying it, and 'Workstation' leads there. */
   function needsToken(status) {
-    if (state.asksToken) return;
+    if (state.asksToken || state.tokenLater) return;
     state.asksToken = true;
-    state.tokenTrouble = tokens.token(state.room) ? TROUBLE[status] : null;
+    state.tokenTrouble = tokens.token(state.room) ? tokens.TROUBLE[status] : null;
     draw();
   }
 
@@ -155,7 +151,7 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
     derive: () => { if (state.answer?.kind === 'technique') openDialog('steps'); return state.answer?.kind === 'technique'; },
     openWorkstation: () => openDialog('workstation'),
     changeToken: () => { document.getElementById('dialog').close(); state.asksToken = true; state.tokenTrouble = null; draw(); },
-    notNow: () => { state.asksToken = false; draw(); },
+    notNow: () => { Object.assign(state, { asksToken: false, tokenLater: true }); draw(); },
     changeTheme: () => {
       const next = document.documentElement.dataset.theme === 'dim' ? 'light' : 'dim';
       document.documentElement.dataset.theme = next;
