@@ -7,6 +7,9 @@ const FILES = {files};
 const CACHE = 'wallchart-room-{build}';
 const PAGE = '{page}';
 
+/** The page of a room, and nothing that merely looks like one: whatever else stands there, the service answers. */
+const ROOM = /^\/rooms\/[a-z0-9]([a-z0-9-]{0,30}[a-z0-9])?$/;
+
 addEventListener('install', (event) => {
   event.waitUntil(keepAll());
 });
@@ -38,7 +41,7 @@ addEventListener('message', (event) => {
 addEventListener('fetch', (event) => {
   const { origin, pathname } = new URL(event.request.url);
   if (event.request.method !== 'GET' || origin !== location.origin) return;
-  const path = event.request.mode === 'navigate' && /^\/rooms\/[^/]+$/.test(pathname) ? PAGE : pathname;
+  const path = event.request.mode === 'navigate' && ROOM.test(pathname) ? PAGE : pathname;
   if (path in FILES) event.respondWith(kept(path, event.request));
 });
 

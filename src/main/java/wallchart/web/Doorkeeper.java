@@ -19,6 +19,9 @@ final class Doorkeeper {
     private static final String BEARER = "bearer ";
     private static final Set<HandlerType> READING = Set.of(HandlerType.GET, HandlerType.HEAD);
 
+    private static final Set<String> OWN_SITE = Set.of("same-origin", "none");
+    private static final Set<String> OWN_USES = Set.of("empty", "document");
+
     private final People people;
     private final SessionCookie cookie;
 
@@ -45,6 +48,7 @@ final class Doorkeeper {
         if (!roles.contains(caller.access())) {
             throw notAllowed(caller);
         }
+        requireOwnPages(caller, ctx);
         requireOwnRoom(caller, ctx.pathParamMap().get("room"));
         requireCsrfToken(caller, ctx);
         ctx.attribute(CALLER, caller);
@@ -108,6 +112,24 @@ final class Doorkeeper {
                     "rooms",
                     List.of(own.room(), room)));
         }
+    }
+
+    /**
+     * A session acts for our own pages and for what a person opens, not for another site's pages and not as a picture, frame or script.
+     * Browsers say so (W3C Fetch Metadata); other programs say nothing and pass.
+     */
+    private static void requireOwnPages(Caller caller, Context ctx) {
+        if (caller instanceof Caller.Member
+                && !(saysOneOf(ctx, "Sec-Fetch-Site", OWN_SITE) && saysOneOf(ctx, "Sec-Fetch-Dest", OWN_USES))) {
+            throw new RequestRefused(
+                    ProblemCode.NOT_ALLOWED,
+                    "a session is not for requests of other sites, nor for pictures, frames or scripts: open the address itself");
+        }
+    }
+
+    private static boolean saysOneOf(Context ctx, String header, Set<String> taken) {
+        var said = ctx.header(header);
+        return said == null || taken.contains(said);
     }
 
     private static void requireCsrfToken(Caller caller, Context ctx) {

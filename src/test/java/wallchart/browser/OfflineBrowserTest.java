@@ -164,6 +164,27 @@ class OfflineBrowserTest {
     }
 
     @Test
+    void an_address_that_merely_begins_like_a_rooms_is_not_the_rooms_page_and_asks_the_interface_nothing() {
+        try (var visit = SITE.visit(Screen.SMALL).as("lead")) {
+            var page = visit.open("/rooms/r1");
+            assertThat(page.evaluate(BEGIN)).isEqualTo(true);
+            var asked = new java.util.concurrent.CopyOnWriteArrayList<String>();
+            page.waitForFunction("() => navigator.serviceWorker.controller !== null");
+            page.onRequest(request -> asked.add(request.url()));
+            for (var name : List.of("r1%2Fsheet.pdf%3Fpaper=a4", "r1%2F..%2Fr2", "R1", "r1.", "-r1")) {
+                asked.clear();
+                page.navigate("/rooms/" + name);
+                page.waitForTimeout(700);
+                assertThat(asked).as(name).noneMatch(url -> url.contains("sheet.pdf?") || url.contains("/rooms/r1/"));
+            }
+            page.navigate("/rooms/r1%2Fsheet.pdf%3Fpaper=a4");
+            assertThat(page.locator("body"))
+                    .containsText("the path has a character or a segment that no address here has");
+            assertThat(visit.open("/rooms/r1").locator("#head")).isVisible();
+        }
+    }
+
+    @Test
     void a_new_build_is_kept_whole_beside_the_old_one_and_taken_when_the_page_says_so() {
         try (var build = new NextBuild(SITE.address());
                 var visit = new Visit(build.address(), Screen.SMALL)) {
@@ -190,7 +211,7 @@ class OfflineBrowserTest {
             assertThat(page.evaluate("fetch('" + ANSWERS + "').then((answer) => answer.text())"))
                     .isEqualTo(old);
             page.evaluate("changeOver()");
-            page.waitForFunction("window.changeOver === undefined && document.readyState === 'complete'");
+            page.waitForFunction("() => window.changeOver === undefined && document.readyState === 'complete'");
             assertThat(page.evaluate("fetch('" + ANSWERS + "').then((answer) => answer.text())"))
                     .isEqualTo(next);
             assertThat(page.evaluate("caches.keys()")).isEqualTo(List.of("wallchart-room-next"));

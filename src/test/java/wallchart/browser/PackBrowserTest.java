@@ -170,10 +170,25 @@ class PackBrowserTest {
     }
 
     @Test
+    void in_between_what_is_kept_on_the_other_side_is_told_too() {
+        var both = "({ thicknessCm, ...more }) => { const at = (cm) => r1.find({ bodyPart: 'KNEE', projection: 'ap',"
+                + " support: 'table-bucky', thicknessCm: cm }); const { otherSide } = at(thicknessCm);"
+                + " return otherSide ? `${otherSide.cm} ${JSON.stringify(otherSide.set) === JSON.stringify(at(otherSide.cm).technique.set)}` : 'none'; }";
+        asked("thicknessCm: 12");
+        assertThat(page.evaluate(both, Map.of("thicknessCm", 12.4))).isEqualTo("12 true");
+        assertThat(page.evaluate(both, Map.of("thicknessCm", 12.25))).isEqualTo("12.5 true");
+        assertThat(page.evaluate(both, Map.of("thicknessCm", 12.5))).isEqualTo("none");
+        assertThat(page.evaluate(both, Map.of("thicknessCm", 12.99)))
+                .as("13 is of the next band")
+                .isEqualTo("none");
+    }
+
+    @Test
     void what_only_the_service_can_tell_is_refused_with_what_to_do() {
         var instead = ": use the sheet on the wall, or ask again when the service is back";
         assertThat(asked("thicknessCm: 12, sidCm: 112"))
-                .isEqualTo("only the SID of the row, 110 cm, is kept here" + instead);
+                .isEqualTo("only the SID of the row, 110 cm, is kept here, and on the wall: set the row's SID, 110 cm,"
+                        + " or wait until the service is back; local rules for anything else");
         assertThat(asked("thicknessCm: 12, sidCm: 110")).isEqualTo("KNEE/ap/adult/table-bucky/10-13 at 12 = 12");
         assertThat(asked("thicknessCm: 12, adjust: ['plaster-dry', 'bone-loss']"))
                 .isEqualTo("only one adjustment, or one other grid, is kept here, not both" + instead);

@@ -38,6 +38,13 @@ class PackTrustBrowserTest {
               const signature = await crypto.subtle.sign({ name: 'Ed25519' }, pair.privateKey, new TextEncoder().encode(`${head}.${sealed.payload}`));
               return { payload: sealed.payload, protected: head, signature: text(String.fromCharCode(...new Uint8Array(signature))) };
             };
+            window.given = (when, change = () => {}) => async (sealed) => {
+              const { content } = await (await import('/pages/room/pack-seal.js')).opened(sealed, null);
+              change(content);
+              const zipped = await new Response(new Blob([JSON.stringify(content)]).stream().pipeThrough(new CompressionStream('gzip'))).arrayBuffer();
+              const payload = text(new Uint8Array(zipped).reduce((all, one) => all + String.fromCharCode(one), ''));
+              return resigned({ ...sealed, payload }, (header, jwk) => ({ ...header, jwk, issuedAt: new Date(Date.now() + when * 3600_000).toISOString() }));
+            };
             window.begin = async (room, token) => {
               const { open } = await import('/pages/room/pack.js');
               window.pack = await open(room, token);
@@ -99,6 +106,53 @@ class PackTrustBrowserTest {
                             page.evaluate(
                                     "async () => `${await pack.renew()} ${pack.trouble.code} ${pack.head.chart.version - before}`"))
                     .isEqualTo("false older 1");
+        }
+    }
+
+    /** A page that got to know a service of the test's own, which gave out its first pack so many hours from now. */
+    private static Page known(Visit visit, int hours) {
+        var page = visit.open("/");
+        page.evaluate(HANDS);
+        page.evaluate("(hours) => { forge(given(hours)); return begin('r1', 'demo-r1'); }", hours);
+        page.evaluate("window.renewed = async () => `${await pack.renew()} ${pack.trouble?.code} ${found().kind}`");
+        return page;
+    }
+
+    @Test
+    void a_pack_of_a_clock_that_ran_ahead_does_not_keep_the_right_ones_out_and_no_earlier_version_comes_in_by_that() {
+        try (var visit = SITE.visit(Screen.SMALL)) {
+            var page = known(visit, 24);
+            assertThat(page.evaluate("pack.ageState()")).isEqualTo("red");
+            page.evaluate("forge(given(0, (content) => { content.chart.version -= 1; }))");
+            assertThat(page.evaluate("renewed()")).isEqualTo("false older technique");
+            page.evaluate("forge(given(12))");
+            assertThat(page.evaluate("renewed()")).as("ahead as well").isEqualTo("false older technique");
+            page.evaluate("forge(given(0))");
+            assertThat(page.evaluate("renewed()")).isEqualTo("true undefined technique");
+            assertThat(page.evaluate("pack.ageState()")).isEqualTo("fresh");
+            page.evaluate("forge(given(-1))");
+            assertThat(page.evaluate("renewed()")).isEqualTo("false older technique");
+            page.evaluate("begin('r1', 'demo-r1')");
+            assertThat(page.evaluate("pack.ageState()"))
+                    .as("it is what was kept")
+                    .isEqualTo("fresh");
+        }
+    }
+
+    @Test
+    void a_lower_version_given_out_later_is_taken_and_said_until_a_version_as_high_comes() {
+        try (var visit = SITE.visit(Screen.SMALL)) {
+            var page = known(visit, -2);
+            page.evaluate("forge(given(-1, (content) => { content.chart.version -= 1; }))");
+            assertThat(page.evaluate("renewed()")).isEqualTo("true lower-version technique");
+            assertThat((String) page.evaluate("pack.trouble.message"))
+                    .contains("now gives out version 1", "has had version 2", "ask the lead radiographer");
+            page.evaluate("begin('r1', 'demo-r1')");
+            assertThat(page.evaluate("pack.trouble.code"))
+                    .as("after a reload, too")
+                    .isEqualTo("lower-version");
+            page.evaluate("forge(given(0))");
+            assertThat(page.evaluate("renewed()")).isEqualTo("true undefined technique");
         }
     }
 

@@ -75,6 +75,84 @@ class RoomWorkstationBrowserTest {
         }
     }
 
+    @Test
+    void with_a_refused_token_and_not_now_the_kept_chart_answers_and_the_foot_says_why_and_how_old_it_is() {
+        try (var visit = SITE.visit(Screen.SMALL)) {
+            visit.page()
+                    .clock()
+                    .install(new Clock.InstallOptions().setTime(Instant.now().toString()));
+            var room = RoomPage.open(visit, "r1");
+            visit.page().route(INTERFACE, RoomWorkstationBrowserTest::unauthorized);
+            room.type("ka12");
+            room.button("Not now").click();
+            assertThat(visit.page().getByLabel(TOKEN)).hasCount(0);
+            assertThat(visit.page().locator(".technique")).containsText("Token not accepted. From the chart kept");
+            assertThat(room.foot().locator(".mark").first())
+                    .containsText("token not accepted: kept chart, given out just now");
+            assertThat(room.foot()).not().containsText("live");
+            assertThat(room.foot()).not().containsText("offline");
+            visit.assertAccessible();
+            visit.picture("room-token-refused");
+            later(room, 25);
+            assertThat(room.foot().locator(".mark.caution"))
+                    .containsText("token not accepted: kept chart, given out 25 hours ago");
+            later(room, 8 * 24);
+            assertThat(room.foot().locator(".mark.blocking"))
+                    .containsText("token not accepted: kept chart, given out 8 days ago: not to be relied on");
+            visit.assertAccessible();
+        }
+    }
+
+    @Test
+    void a_token_that_is_not_taken_leaves_the_kept_one_its_chart_and_its_key_as_they_were() {
+        try (var room = RoomPage.open(SITE, Screen.SMALL, "r1")) {
+            var page = room.page();
+            var key = "async () => (await (await import('/pages/room/pack-keep.js')).read('r1')).key";
+            var before = page.evaluate(key);
+            for (var wrong : java.util.List.of("wrong", "demo-r2")) {
+                room.button("Workstation").click();
+                room.button("Change the room token").click();
+                page.getByLabel(TOKEN).fill(wrong);
+                page.getByLabel(TOKEN).press("Enter");
+                assertThat(page.getByRole(com.microsoft.playwright.options.AriaRole.ALERT))
+                        .containsText("That token is");
+                room.button("Not now").click();
+            }
+            assertThat(page.evaluate("localStorage.getItem('wallchart.token.r1')"))
+                    .isEqualTo("demo-r1");
+            assertThat(page.evaluate(key)).isEqualTo(before);
+        }
+    }
+
+    @Test
+    void a_link_with_another_token_replaces_nothing_unasked_and_one_that_is_not_taken_is_not_even_offered() {
+        try (var visit = SITE.visit(Screen.SMALL)) {
+            var page = RoomPage.open(visit, "r1").page();
+            var kept = "localStorage.getItem('wallchart.token.r1')";
+            page.evaluate("localStorage.setItem('wallchart.token.r1', 'an-old-one')");
+            page.navigate("about:blank");
+            visit.open("/rooms/r1#token=demo-r1");
+            var question = page.getByText("Replace this workstation's token?");
+            assertThat(question).isVisible();
+            visit.assertAccessible();
+            visit.picture("room-token-replace");
+            assertThat(page.evaluate(kept)).isEqualTo("an-old-one");
+            RoomPage.of(visit).button("Keep the token that is here").click();
+            assertThat(question).hasCount(0);
+            assertThat(page.evaluate(kept)).isEqualTo("an-old-one");
+            page.navigate("about:blank");
+            visit.open("/rooms/r1#token=demo-r1");
+            RoomPage.of(visit).button("Replace it").click();
+            assertThat(question).hasCount(0);
+            assertThat(page.evaluate(kept)).isEqualTo("demo-r1");
+            page.navigate("about:blank");
+            visit.open("/rooms/r1#token=demo-r2");
+            assertThat(RoomPage.of(visit).foot().locator(".mark").first()).hasText("live");
+            assertThat(question).hasCount(0);
+            assertThat(page.evaluate(kept)).isEqualTo("demo-r1");
+        }
+    }
+
     private static void unauthorized(Route route) {
         route.fulfill(new Route.FulfillOptions()
                 .setStatus(401)

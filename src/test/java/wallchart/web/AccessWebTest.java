@@ -7,6 +7,7 @@ import static org.hamcrest.Matchers.equalTo;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import wallchart.people.Role;
@@ -53,6 +54,36 @@ class AccessWebTest {
                 .statusCode(401)
                 .header("WWW-Authenticate", containsString("Bearer"))
                 .body("code", equalTo("wrong-token"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "cross-site, document, 403",
+        "same-site, document, 403",
+        "same-origin, image, 403",
+        "same-origin, iframe, 403",
+        "none, script, 403",
+        "none, document, 200",
+        "same-origin, empty, 200",
+        "same-origin, document, 200"
+    })
+    void a_session_acts_for_our_own_pages_and_for_what_a_person_opens(String site, String use, int status) {
+        SERVICE.person(Role.LEAD)
+                .header("Sec-Fetch-Site", site)
+                .header("Sec-Fetch-Dest", use)
+                .get("/api/v1/rooms/r1/sheet.pdf")
+                .then()
+                .statusCode(status);
+    }
+
+    @Test
+    void programs_say_nothing_of_pages_and_pass_and_a_room_token_is_nobodys_by_accident() {
+        SERVICE.person(Role.LEAD).get("/api/v1/rooms/r1").then().statusCode(200);
+        SERVICE.workstation("r1")
+                .header("Sec-Fetch-Site", "cross-site")
+                .get("/api/v1/rooms/r1")
+                .then()
+                .statusCode(200);
     }
 
     @Test

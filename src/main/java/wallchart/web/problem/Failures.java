@@ -139,8 +139,13 @@ public final class Failures {
         if (thrown instanceof StoreException store) {
             return of(store);
         }
-        if (thrown instanceof LedgerStopped stopped) {
-            return Problem.of(LEDGER_IN_DOUBT, "nothing was done: " + stopped.getMessage())
+        if (thrown
+                instanceof
+                LedgerStopped) { // what is in doubt may name files of this machine: the verification and the log say it
+            return Problem.of(
+                            LEDGER_IN_DOUBT,
+                            "nothing was done, because the ledger is in doubt: the medical physicist sees what is in doubt "
+                                    + "under Audit, the administrator in the service's log")
                     .withHeader("Retry-After", LATER);
         }
         return fault();

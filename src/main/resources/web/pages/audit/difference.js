@@ -21,12 +21,12 @@ export async function findDifference(event) {
 
 async function version(room, number) {
   if (number === 1) return { words: `Version 1 is the first of ${roomName(room)}: there is none before it to compare it with.` };
-  const { data } = await api.get(`/charts/${room}/compare?from=${number - 1}&to=${number}`);
+  const { data } = await api.get(`/charts/${encodeURIComponent(room)}/compare?from=${number - 1}&to=${number}`);
   return { compared: data };
 }
 
 async function equipment(room, number) {
-  const address = `/rooms/${room}/equipment/revisions`;
+  const address = `/rooms/${encodeURIComponent(room)}/equipment/revisions`;
   if (number === 1) return { words: `Revision 1 is the first of ${roomName(room)}: there is none before it to compare it with.` };
   const [before, after] = await Promise.all([number - 1, number].map(async (one) => (await api.get(`${address}/${one}`)).data.document));
   const effects = (await api.get(`${address}/${number}/effects`)).data;

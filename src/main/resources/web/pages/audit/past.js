@@ -20,7 +20,7 @@ export async function load(draw) {
   Object.assign(past, { asked, technique: null, failed: null });
   if (!now.bodyPart || !now.projection || !now.thickness || !now.room) return;
   try {
-    const technique = (await api.get(`/rooms/${now.room}/technique${parameters(now)}`)).data;
+    const technique = (await api.get(`/rooms/${encodeURIComponent(now.room)}/technique${parameters(now)}`)).data;
     if (asked === past.asked) past.technique = technique;
   } catch (failed) {
     if (asked === past.asked) past.failed = failed;
@@ -34,7 +34,7 @@ async function learnGrids(room, draw) {
   draw();
   if (!room || past.grids.has(room)) return;
   past.grids.set(room, []);
-  past.grids.set(room, (await api.get(`/rooms/${room}`)).data.grids.map((grid) => grid.id));
+  past.grids.set(room, (await api.get(`/rooms/${encodeURIComponent(room)}`)).data.grids.map((grid) => grid.id));
   draw();
 }
 

@@ -12,7 +12,7 @@ import { LEVELS } from '/pages/change/cells.js';
 import { keyLine, columnOf, inWords } from '/pages/change/fields.js';
 import { keptText } from '/pages/kept.js';
 
-const id = location.pathname.split('/').at(-1);
+const id = encodeURIComponent(location.pathname.split('/').at(-1));
 const place = document.getElementById('change');
 const IMPACT_SOON_MS = 700;
 

@@ -19,7 +19,7 @@ export function startOpenings({ rooms, room, draw }) {
 
 /** The versions of a room's chart, newest first. */
 async function versionsOf(room) {
-  if (!state.versions.has(room)) state.versions.set(room, (await api.get(`/charts/${room}/versions`)).data.versions);
+  if (!state.versions.has(room)) state.versions.set(room, (await api.get(`/charts/${encodeURIComponent(room)}/versions`)).data.versions);
   return state.versions.get(room);
 }
 
@@ -42,7 +42,7 @@ function opening(path, bodyOf, texts) {
     try {
       state.versions.delete(state.room);
       const versions = await versionsOf(state.room);
-      const made = (await api.post(`/charts/${state.room}/${path}`, bodyOf(form.elements, versions))).data;
+      const made = (await api.post(`/charts/${encodeURIComponent(state.room)}/${path}`, bodyOf(form.elements, versions))).data;
       texts.forEach((text) => text.forget());
       location.assign(`/changes/${made.id}`);
     } catch (failed) {

@@ -28,7 +28,7 @@ async function learn() {
   try {
     for (const room of [chosen.room, chosen.from].filter(Boolean)) {
       const [newest] = await state.versionsOf(room);
-      if (newest && !state.rows.has(room)) state.rows.set(room, (await api.get(`/charts/${room}/versions/${newest.version}/rows`)).data);
+      if (newest && !state.rows.has(room)) state.rows.set(room, (await api.get(`/charts/${encodeURIComponent(room)}/versions/${newest.version}/rows`)).data);
     }
     const versions = chosen.from ? await state.versionsOf(chosen.from) : [];
     if (!versions.some(({ version }) => String(version) === chosen.version)) chosen.version = String(versions[0]?.version ?? '');
@@ -54,7 +54,7 @@ const asked = (path, bodyOf) => async (event) => {
   try {
     const body = bodyOf(elements);
     if (opens) Object.assign(body, { title: elements.title.value, reason: elements.reason.value });
-    const answer = await api.post(`/charts/${elements.room.value}/${path}${opens ? '' : '/preview'}`, body,
+    const answer = await api.post(`/charts/${encodeURIComponent(elements.room.value)}/${path}${opens ? '' : '/preview'}`, body,
       { timeoutMs: PATIENCE_MS });
     if (opens) {
       texts.forEach((text) => text.forget());

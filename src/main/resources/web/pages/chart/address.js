@@ -1,6 +1,8 @@
 // Where somebody is within the page, in the fragment of the address, so that links can be sent and Back works:
 // #version=3, #version=3&part=findings, #version=3&row=KEY, #version=3&examination=KNEE/ap/adult/table-bucky, #from=1&to=2.
 
+import { roomIn } from '/pages/address.js';
+
 const PARTS = ['rows', 'adjustments', 'findings'];
 
 const number = (text) => (/^[1-9][0-9]{0,8}$/.test(text ?? '') ? Number(text) : null);
@@ -32,7 +34,7 @@ export const toExamination = (version, examination) => fragment({ version, exami
 export const toComparison = (from, to) => fragment({ from, to });
 
 /** The room that the page is about. */
-export const room = () => decodeURIComponent(location.pathname.split('/')[2] ?? '');
+export const room = () => roomIn();
 
 /** A key without its band: 'KNEE/ap/adult/table-bucky/10-13' -> 'KNEE/ap/adult/table-bucky'. */
 export const examinationOf = (key) => key.split('/').slice(0, 4).join('/');

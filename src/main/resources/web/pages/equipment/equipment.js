@@ -2,7 +2,7 @@
 import { html, nothing, render } from '/pages/lit-html.js';
 import * as api from '/pages/api.js';
 import { start, trouble, whenPersonChanges } from '/pages/shell.js';
-import { fragment, shown } from '/pages/address.js';
+import { fragment, roomIn, shown } from '/pages/address.js';
 import { duePanel } from '/pages/equipment/due.js';
 import { gridPanel } from '/pages/equipment/grid.js';
 import { historyPanel } from '/pages/equipment/history.js';
@@ -12,7 +12,7 @@ import { mountPlots } from '/pages/equipment/plots.js';
 import { dueWord, tubePanel } from '/pages/equipment/tube.js';
 
 const place = document.getElementById('equipment');
-const ROOM = decodeURIComponent(location.pathname.split('/').at(-1));
+const ROOM = roomIn();
 const VIEWS = [
   ['', 'Tube'], ['room', 'Console, grids, receptors'], ['history', 'History'], ['due', 'Dates due'], ['measure', 'Enter a measurement'],
 ];
@@ -31,7 +31,7 @@ const page = () => html`
   <div class="row head">
     <h2>${all.room.name}</h2>
     <span>Output ${dueWord(all.line)}</span>
-    <label class="field">Another room<select @change=${(event) => location.assign(`/equipment/${event.target.value}${location.hash}`)}>
+    <label class="field">Another room<select @change=${(event) => location.assign(`/equipment/${encodeURIComponent(event.target.value)}${location.hash}`)}>
       ${all.rooms.map((line) => html`<option value=${line.room} ?selected=${line.room === ROOM}>${line.name}</option>`)}</select></label>
     <a href="/charts/${ROOM}">Chart</a>
   </div>

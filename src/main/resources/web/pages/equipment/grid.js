@@ -59,7 +59,7 @@ export function gridPanel(all, id, draw) {
   };
   const enter = (event) => {
     event.preventDefault();
-    putInForce(now, room.room, `/rooms/${room.room}/equipment/grids/${id}`, { ...body(now.draft, grid),
+    putInForce(now, room.room, `/rooms/${room.room}/equipment/grids/${encodeURIComponent(id)}`, { ...body(now.draft, grid),
       reason: now.draft.reason }, draw, reload);
   };
   const put = (name, event) => {

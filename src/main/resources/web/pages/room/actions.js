@@ -9,11 +9,6 @@ import { inCentimetres, nextTo, number, step as stepOf, stepped, unfinished } fr
 import { centimetres } from '/pages/words.js';
 import * as tokens from './token.js';
 
-const TROUBLE = {
-  401: { title: 'That token is not accepted.', text: 'It is mistyped or was revoked. Ask your administrator for this room’s token.' },
-  403: { title: 'That token is for another room.', text: 'Each workstation has the token of its own room. Ask your administrator for this one’s.' },
-};
-
 export function actions(state, { draw, redrawDialog, openDialog }) {
   const asking = asker({
     source: () => ({ room: state.room, token: tokens.token(state.room), pack: state.pack }),
@@ -154,8 +149,9 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
   }
 
   function heard(word, told) {
-    state.link = word === 'live' ? 'live' : 'lost'; // without a token that is taken, only the kept chart answers, and says its age
+    state.link = word; // without a token that is taken, only the kept chart answers, and says its age
     if (word === 'live') {
+      state.tokenLater = false;
       asking.back();
       if (told?.chart) now(told);
     } else if (word !== 'lost') needsToken(word === 'unknown-token' ? 401 : 403);
@@ -171,11 +167,11 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
     if (standing && before && moved(before, state.live)) askAgain(movedTo(before, state.live));
   }
 
-  /** Asked for in place; what was found and entered stays. */
+  /** Asked for in place; what was found and entered stays. After 'Not now' the foot goes on saying it, and 'Workstation' leads there. */
   function needsToken(status) {
-    if (state.asksToken) return;
+    if (state.asksToken || state.tokenLater) return;
     state.asksToken = true;
-    state.tokenTrouble = tokens.token(state.room) ? TROUBLE[status] : null;
+    state.tokenTrouble = tokens.token(state.room) ? tokens.TROUBLE[status] : null;
     draw();
   }
 
@@ -207,7 +203,7 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
     derive: () => { if (state.answer?.kind === 'technique') openDialog('steps'); return state.answer?.kind === 'technique'; },
     openWorkstation: () => openDialog('workstation'),
     changeToken: () => { document.getElementById('dialog').close(); state.asksToken = true; state.tokenTrouble = null; draw(); },
-    notNow: () => { state.asksToken = false; draw(); },
+    notNow: () => { Object.assign(state, { asksToken: false, tokenLater: true }); draw(); },
     changeTheme: () => {
       const next = document.documentElement.dataset.theme === 'dim' ? 'light' : 'dim';
       document.documentElement.dataset.theme = next;

@@ -104,10 +104,23 @@ const notMeasured = ({ measured, typed, unit }) => (measured === null ? nothing 
 function kept({ answer, unit }) {
   if (answer.source !== 'pack') return nothing;
   const asked = answer.question.thicknessCm;
-  return html`<p class="tell caution"><strong>Offline.</strong> From the chart kept at this workstation,
+  return html`<p class="tell caution"><strong>${withoutService(answer)}</strong> From the chart kept at this workstation,
     worked out for <b>${length(answer.answeredCm, unit)}</b>${answer.answeredCm === asked ? nothing
-      : html`, the nearest kept thickness to ${length(asked, unit)}`}.</p>`;
+      : html`, the nearest kept thickness to ${length(asked, unit)}; ${onTheOtherSide(answer, unit)}`}.</p>`;
 }
+
+/** Why the kept chart answers. */
+export const withoutService = ({ why }) => (why === 'lost' ? 'Offline.' : 'Token not accepted.');
+
+/** What is kept beyond a thickness in between, so that whoever sets it sees between what the live answer lies. */
+function onTheOtherSide({ technique: { set }, otherSide }, unit) {
+  if (!otherSide) return 'the live answer may differ, as nothing is kept beyond it in this band';
+  const at = length(otherSide.cm, unit);
+  if (!otherSide.set) return `no technique is kept at ${at}`;
+  return settingWords(otherSide.set) === settingWords(set) ? `the same at ${at}` : `at ${at} it is ${settingWords(otherSide.set)}`;
+}
+
+const settingWords = ({ kV, mAs, aec }) => `${kV} kV, ${aec ? `AEC, back-up ${aec.backupMAs}` : mAs} mAs`;
 
 /** The technique's own; the one that stands under every answer is in the foot. */
 function cautions({ cautions: all }, state) {

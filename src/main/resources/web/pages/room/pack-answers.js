@@ -59,14 +59,16 @@ export class PackAnswers {
   #inRow(row, { thicknessCm, adjust, grid, sidCm }) {
     const otherGrid = grid !== undefined && grid !== null && grid !== row.grid;
     if (sidCm !== undefined && sidCm !== null && hundredths(sidCm) !== hundredths(row.sidCm)) {
-      return notKept(`only the SID of the row, ${row.sidCm} cm, is kept here`);
+      return notKept(`only the SID of the row, ${row.sidCm} cm, is kept here, and on the wall`,
+        `set the row's SID, ${row.sidCm} cm, or wait until the service is back; local rules for anything else`);
     }
     if (adjust.length + (otherGrid ? 1 : 0) > 1) return notKept('only one adjustment, or one other grid, is kept here, not both');
     const own = this.#pack.answers[row.key];
     const kept = otherGrid ? own.grids[grid] : adjust.length ? own.adjusted[adjust[0]] : own.plain;
     if (!kept) return notKept(`the chart kept here has no ${otherGrid ? `grid ${grid}` : `adjustment ${adjust[0]}`}`);
     const place = nearest(own.thicknessCm, thicknessCm);
-    return this.#told(kept.length === 1 ? kept[0] : kept[place], row, {}, own.thicknessCm[place]);
+    const at = (one) => this.#told(kept.length === 1 ? kept[0] : kept[one], row, {}, own.thicknessCm[one]);
+    return { ...at(place), ...otherSide(own.thicknessCm, place, thicknessCm, at) };
   }
 
   #told(answer, row, blanks, answeredCm) {
@@ -102,7 +104,14 @@ function nearest(thicknesses, asked) {
   return away.indexOf(Math.min(...away));
 }
 
+/** What is kept at the next thickness beyond one in between, if the band has one: `{otherSide: {cm, set}}`, `set` null where that is refused. */
+function otherSide(thicknesses, place, asked, at) {
+  const beyond = place + Math.sign(hundredths(asked) - hundredths(thicknesses[place]));
+  if (beyond === place || !(beyond in thicknesses)) return {};
+  return { otherSide: { cm: thicknesses[beyond], set: at(beyond).technique?.set ?? null } };
+}
+
 /** What only a service that answers can tell. */
-function notKept(why) {
-  return { kind: 'refusal', problem: { title: 'Not kept here', status: null, code: 'not-kept', detail: `${why}: ${INSTEAD}` } };
+function notKept(why, instead = INSTEAD) {
+  return { kind: 'refusal', problem: { title: 'Not kept here', status: null, code: 'not-kept', detail: `${why}: ${instead}` } };
 }

@@ -27,17 +27,19 @@ async function inStore(mode, work) {
   }
 }
 
-/** `{room, key, issuedAt, sealed}`, or undefined. */
+/** `{room, key, issuedAt, sealed, highest}`, `highest` the highest version that was ever kept; or undefined. */
 export const read = (room) => inStore('readonly', (store) => store.get(room));
 
-/** Keeps it unless a newer one, or one of another key, is kept already by another window; resolves to whether it was kept. */
-export function keep(record) {
+/** Keeps it unless a newer one, or one of another key, is kept already by another window, save the one given out at the instant
+ * `replaces`; resolves to whether it was kept. */
+export function keep(record, replaces = null) {
   return inStore('readwrite', (store) => {
     const outcome = { value: false };
     const known = store.get(record.room);
     known.onsuccess = () => {
       const before = known.result;
-      if (before && (before.key !== record.key || Date.parse(before.issuedAt) > Date.parse(record.issuedAt))) return;
+      const newer = before && before.issuedAt !== replaces && Date.parse(before.issuedAt) > Date.parse(record.issuedAt);
+      if (newer || (before && before.key !== record.key)) return;
       store.put(record);
       outcome.value = true;
     };

@@ -34,6 +34,7 @@ class Pack {
   #room;
   #token;
   #key = null;
+  #highest = 0;
   #answers = null;
   #trouble = null;
   #renewing = null;
@@ -69,7 +70,7 @@ class Pack {
 
   /**
    * Why it could not be renewed the last time, null where it could: an Error with words for people, `code` one of `token-refused`,
-   * `unreachable`, `other-key`, `other-room`, `older`, `damaged`, `no-crypto`, `not-kept-here`, or of a `Problem`. The pack goes on answering.
+   * `unreachable`, `other-key`, `other-room`, `older`, `lower-version`, `damaged`, `no-crypto`, `not-kept-here`, or of a `Problem`. The pack goes on answering.
    */
   get trouble() {
     return this.#trouble;
@@ -155,7 +156,7 @@ class Pack {
     let trouble = null;
     let newer = false;
     try {
-      const sealed = (await api.get(`/rooms/${this.#room}/pack`, { token: this.#token, timeoutMs: PATIENCE_MS })).data;
+      const sealed = (await api.get(`/rooms/${encodeURIComponent(this.#room)}/pack`, { token: this.#token, timeoutMs: PATIENCE_MS })).data;
       ({ newer, trouble } = await this.#take(sealed));
     } catch (failed) {
       trouble = spoken(failed);
@@ -179,6 +180,7 @@ class Pack {
       record = await kept.read(this.#room);
       if (!record) return;
       this.#key = record.key;
+      this.#highest = record.highest ?? 0;
       this.#use(await this.#checked(record.sealed));
     } catch (failed) {
       this.#trouble = spoken(failed); // the service may give out another one
@@ -189,20 +191,41 @@ class Pack {
   async #take(sealed) {
     const pack = await this.#checked(sealed);
     const before = this.head ? Date.parse(this.head.issuedAt) : -Infinity;
-    if (Date.parse(pack.issuedAt) < before) {
+    const ahead = this.head !== null && this.#isAhead(pack);
+    if (Date.parse(pack.issuedAt) < before && !ahead) {
       throw new PackRefused('older', 'what came is older than the pack kept here, which stays: tell the administrator if this goes on, the '
         + "service's clock may have been set back");
     }
-    if (Date.parse(pack.issuedAt) === before) return { newer: false, trouble: null };
-    const trouble = await this.#keep({ room: this.#room, key: pack.key, issuedAt: pack.issuedAt, sealed });
+    if (Date.parse(pack.issuedAt) === before) return { newer: false, trouble: this.#fallen() };
+    const highest = Math.max(this.#highest, this.head?.chart.version ?? 0, pack.content.chart.version);
+    const trouble = await this.#keep({ room: this.#room, key: pack.key, issuedAt: pack.issuedAt, sealed, highest }, ahead ? this.head.issuedAt : null);
     this.#key = pack.key;
+    this.#highest = highest;
     this.#use(pack);
-    return { newer: true, trouble };
+    return { newer: true, trouble: trouble ?? this.#fallen() };
   }
 
-  async #keep(record) {
+  /**
+   * Whether the kept pack was given out by a clock that ran ahead: it stands in the future of this workstation, what came does not, and
+   * what came is no earlier a version. Then it may replace the kept one, which would refuse all right ones until its instant; a clock
+   * here that runs behind lets no earlier version in.
+   */
+  #isAhead({ issuedAt, content }) {
+    const now = Date.now();
+    return this.clockIsWrong(now) && now - Date.parse(issuedAt) > -CLOCKS_DIFFER_MS
+      && content.chart.version >= this.head.chart.version && content.equipment.revision >= this.head.equipment.revision;
+  }
+
+  /** Numbers of versions only rise: a lower one given out later comes of a backup that was restored. */
+  #fallen() {
+    const { version } = this.head.chart;
+    return version >= this.#highest ? null : new PackRefused('lower-version', `the service now gives out version ${version}, and this `
+      + `workstation has had version ${this.#highest} from it: ask the lead radiographer which holds, a backup may have been restored`);
+  }
+
+  async #keep(record, replaces) {
     try {
-      await kept.keep(record);
+      await kept.keep(record, replaces);
       return null;
     } catch (failed) {
       return new PackRefused('not-kept-here', 'this browser keeps nothing at this workstation, so after a reload the page needs the service: '

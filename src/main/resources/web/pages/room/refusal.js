@@ -2,7 +2,7 @@
 import { html, nothing } from '/pages/lit-html.js';
 import { length, spoken } from '/pages/words.js';
 import { bandWords, reach } from './thickness.js';
-import { placing } from './answer.js';
+import { placing, withoutService } from './answer.js';
 import { sentence } from './sentences.js';
 
 export function refusal(state, act) {
@@ -11,7 +11,7 @@ export function refusal(state, act) {
     <section class="refusal tell blocking" role="alert" aria-labelledby="refused">
       <h2 id="refused">No technique${state.answer.question ? html` for ${length(state.answer.question.thicknessCm, state.unit)}` : nothing}</h2>
       <p class="why">${sentence(problem.detail ?? problem.title, state)}</p>
-      ${source === 'pack' ? html`<p><strong>Offline.</strong> This is what the chart kept at this workstation says.</p>` : nothing}
+      ${source === 'pack' ? html`<p><strong>${withoutService(state.answer)}</strong> This is what the chart kept at this workstation says.</p>` : nothing}
       ${(problem.errors ?? []).length > 1 ? html`<ul>${problem.errors.map((error) => html`<li>${sentence(error.detail, state)}</li>`)}</ul>` : nothing}
       ${reasons(problem, state)}
       <div class="instead">${supports(problem, state, act)}${nearest(problem, state, act)}${others(problem, state, act)}${asCharted(state, act)}</div>

@@ -13,7 +13,7 @@ import { droppedNote, withWords } from './differing.js';
 import { newsNote } from './news.js';
 import { steps } from './steps.js';
 import { foot, head, keptTrouble } from './standing.js';
-import { settings, tokenForm } from './workstation.js';
+import { replaceForm, settings, tokenForm } from './workstation.js';
 import { actions } from './actions.js';
 import * as keys from './keys.js';
 import * as idle from './idle.js';
@@ -21,14 +21,15 @@ import * as tokens from './token.js';
 import { EMPTY } from './state.js';
 import { number } from './thickness.js';
 import { length } from '/pages/words.js';
+import { roomIn } from '/pages/address.js';
 
 const PULSE_MS = 10_000;
 const AGAIN_MS = 5_000;
-const room = decodeURIComponent(location.pathname.split('/')[2]);
+const room = roomIn();
 const state = {
-  ...EMPTY, room, unit: 'cm', site: null, head: null, pack: null, exams: [], link: 'unknown', live: null, // {chart, equipment} as the service last said
- 
-  asksToken: false, tokenTrouble: null, opening: true, failed: null, cleared: false, warned: false,
+  ...EMPTY, room, unit: 'cm', site: null, head: null, pack: null, exams: [], link: 'unknown',
+  live: null, // {chart, equipment} as the service last said
+  asksToken: false, tokenTrouble: null, tokenLater: false, otherToken: null, opening: true, failed: null, cleared: false, warned: false,
 };
 const place = (id) => document.getElementById(id);
 const act = actions(state, { draw, redrawDialog, openDialog });
@@ -75,6 +76,7 @@ const title = () => html`
 function body() {
   return html`
     ${state.warned ? html`<p class="tell caution warned" role="alert"><strong>Clears in 20 seconds.</strong>Touch the page or press a key to keep it.</p>` : nothing}
+    ${state.otherToken ? replaceForm(() => changeTo(state.otherToken), () => { state.otherToken = null; draw(); }) : nothing}
     ${state.asksToken ? tokenForm(state.tokenTrouble, useToken, state.exams.length ? act.notNow : null) : nothing}
     ${state.failed ? html`<p class="tell blocking" role="alert"><strong>The chart cannot be shown.</strong> ${state.failed} Tried again every ${AGAIN_MS / 1000} seconds.</p>` : nothing}
     ${keptTrouble(state)}
@@ -112,13 +114,26 @@ function openDialog(what) {
   place('dialog').showModal();
 }
 
+/** One that the service does not take leaves everything as it was: the kept token, chart and key. */
 async function useToken(text) {
+  state.tokenTrouble = await tokens.findTrouble(room, text);
+  if (state.tokenTrouble) return draw();
   if (state.pack?.trouble?.code === 'other-key') await forget(room); // whoever has the token again answers for the new key
+  return changeTo(text);
+}
+
+async function changeTo(text) {
   tokens.keep(room, text);
-  state.asksToken = false;
-  state.tokenTrouble = null;
+  Object.assign(state, { asksToken: false, tokenTrouble: null, otherToken: null });
   await start();
   act.askAgain();
+}
+
+/** A token that came by a link is offered once the service takes it, and never taken unasked. */
+async function offer(text) {
+  if (text === null || await tokens.findTrouble(room, text)) return;
+  state.otherToken = text;
+  draw();
 }
 
 /** Opens the kept pack, or fetches it; everything that the page lists comes from it. */
@@ -160,7 +175,7 @@ function take(pack) {
   });
   pack.whenTroubled(() => {
     if (state.pack !== pack) return;
-    if (pack.trouble?.code === 'token-refused') act.needsToken(pack.trouble.cause?.status ?? 401);
+    if (pack.trouble?.code === 'token-refused') act.heard(pack.trouble.cause?.status === 403 ? 'other-room' : 'unknown-token');
     draw();
   });
 }
@@ -188,7 +203,7 @@ function busy() {
   return state.chosen !== null || state.query !== '' || state.part !== null;
 }
 
-tokens.fromAddress(room);
+const linked = tokens.fromAddress(room);
 place('head').textContent = '';
 place('body').textContent = '';
 document.title = `${room} · Wallchart`;
@@ -199,4 +214,5 @@ window.setInterval(pulse, PULSE_MS);
 window.addEventListener('online', pulse);
 window.addEventListener('offline', pulse);
 await start();
+await offer(linked);
 await pulse();

@@ -38,13 +38,18 @@ function review({ reviewDue }, now) {
     : html`<span>review due ${day(reviewDue)}</span>`;
 }
 
+const WITHOUT_SERVICE = {
+  lost: 'offline, chart ', 'unknown-token': 'token not accepted: kept chart, ', 'other-room': 'token of another room: kept chart, ',
+};
+
 /** Live, or how old the kept chart is: over a day is said in amber, over a week in red with what to do. */
 export function link(state, now) {
   const { pack } = state;
   if (state.link === 'live') return html`<span class="mark good">live</span>`;
   if (state.link === 'unknown') return html`<span class="mark">connecting</span>`;
   if (!pack) return html`<strong class="mark blocking">offline, nothing kept</strong>`;
-  const words = `offline, chart ${pack.ageWords(now)}`;
+  const why = WITHOUT_SERVICE[state.link];
+  const words = `${why}${pack.ageWords(now)}`;
   switch (pack.ageState(now)) {
     case 'red':
       return html`<strong class="mark blocking">${words}: not to be relied on, use the sheet on the wall</strong>`;

@@ -21,6 +21,16 @@ export function tokenForm(why, given, cancel) {
     </form>`;
 }
 
+/** Asks whether the token of a link that somebody opened may replace the kept one. */
+export const replaceForm = (replace, keep) => html`
+  <section class="token panel" aria-labelledby="replace-token">
+    <h2 id="replace-token">Replace this workstation's token?</h2>
+    <p>The address that was opened brings another token for this room than the one kept here. The service accepts it.
+      Replace it only if your administrator gave you that address.</p>
+    <div class="row"><button type="button" class="first" @click=${keep}>Keep the token that is here</button>
+      <button type="button" @click=${replace}>Replace it</button></div>
+  </section>`;
+
 export const settings = (act) => html`
   <div class="settings">
     <h2 id="workstation-title">This workstation</h2>
