@@ -91,6 +91,19 @@ export function requireOwner(other = stranger()) {
     + 'as yourself');
 }
 
+/**
+ * For an act of several requests: what comes back throws `SomebodyElse` once this page belongs to another person than now, because
+ * somebody else signed in between two of them.
+ */
+export function sameOwner() {
+  const before = owner;
+  return () => {
+    if (!before || before.personId === owner?.personId) return;
+    told.here(before);
+    throw new SomebodyElse('somebody else signed in: what the person before them typed was not sent');
+  };
+}
+
 /** The token of the owner's newest session. Another person's is never sent: the service would take the write for theirs. */
 function csrfToken() {
   requireOwner();
@@ -104,7 +117,7 @@ function csrfToken() {
  * window, `SomebodyElse` is thrown.
  */
 export async function call(method, path, options = {}) {
-  const asked = owner;
+  const requireSame = sameOwner();
   try {
     return await read(await send(method, path, options));
   } catch (failed) {
@@ -113,10 +126,7 @@ export async function call(method, path, options = {}) {
     if (failed.status !== 401 && failed.code !== 'csrf-token') throw failed;
   }
   await signInAgain();
-  if (method !== 'GET' && asked && asked.personId !== owner.personId) {
-    told.here(asked);
-    throw new SomebodyElse('somebody else signed in: what the person before them typed was not sent');
-  }
+  if (method !== 'GET') requireSame();
   return read(await send(method, path, options));
 }
 

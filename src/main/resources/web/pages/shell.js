@@ -13,7 +13,7 @@ const PLACES = [
 const CAUTION = 'Supports, never replaces, your judgement: identify the patient, justify the exposure, check pregnancy status per site '
   + 'policy, keep the dose as low as reasonably achievable, follow local rules and the medical physicist. Drives no generator, keeps no patient data.';
 
-const page = { site: null, person: null, asking: null, refused: '', stranger: null, left: null };
+const page = { site: null, person: null, asking: null, refused: '', stranger: null, left: null, stillIn: '' };
 let listeners = [];
 
 /** Who is signed in: `{personId, name, printedName, role}`, or null. */
@@ -65,7 +65,7 @@ export function askForSignIn() {
     drawSignIn(dialog, async (name, password) => {
       const answer = await api.post('/session', { name, password });
       api.begin(answer.data);
-      Object.assign(page, { person: answer.data, stranger: null, left: null });
+      Object.assign(page, { person: answer.data, stranger: null, left: null, stillIn: '' });
       dialog.close();
       page.asking = null;
       done();
@@ -108,6 +108,11 @@ async function signOut() {
     await api.remove('/session');
   } catch (failed) {
     if (failed instanceof api.SomebodyElse) return; // theirs is not ended from here
+    if (failed.status !== 401) {
+      page.stillIn = failed.message;
+      draw();
+      return;
+    }
   }
   api.end();
   location.assign('/');
@@ -127,6 +132,8 @@ const whose = () => html`
     This page belongs to ${page.person?.printedName ?? 'nobody'}: what is typed here is not sent, and stays.
     <button type="button" @click=${askForSignIn}>Sign in again as yourself</button>
     <button type="button" @click=${() => location.reload()}>Go on as ${page.stranger.printedName}</button></div>` : nothing}
+  ${page.stillIn ? html`<div class="tell blocking"><strong>You are still signed in.</strong>${page.stillIn}
+    <button type="button" @click=${signOut}>Sign out</button> <button type="button" @click=${askForSignIn}>Sign in again first</button></div>` : nothing}
   ${page.left ? html`<p class="tell caution"><strong>Not sent.</strong>What ${page.left.printedName} typed was not sent under your name.
     It stays in this browser: when they sign in here again, they find it.</p>` : nothing}`;
 

@@ -94,8 +94,8 @@ class OwnPageBrowserTest {
         int change;
         try (var visit = SITE.visit(Screen.SMALL).as("radiographer")) {
             var desk = new ChangeDesk(visit.open("/changes"));
-            change = desk.open("r1", "Signature at two windows");
-            desk.write(change, "r1", "KNEE/ap/adult/tabletop/8-10", "notes", "Both knees on one image");
+            change = desk.open("r3", "Signature at two windows");
+            desk.write(change, "r3", "WRIST/pa/adult/tabletop/3-5", "notes", "Both wrists on one image");
             desk.step(change, "submit");
         }
         try (var visit = SITE.visit(Screen.SMALL).as("lead")) {
@@ -114,6 +114,52 @@ class OwnPageBrowserTest {
             button(page, "Sign").click();
             assertThat(page.locator("#said")).containsText("Signed.");
             visit.assertClean();
+        }
+    }
+
+    /** The session ends between the pages; an act of two requests must not begin as one person and end as another. */
+    @Test
+    void a_change_that_one_person_wrote_is_not_opened_by_the_one_who_signs_in_for_it() {
+        try (var visit = SITE.visit(Screen.SMALL).as("radiographer")) {
+            var page = visit.open("/changes");
+            page.getByText("New change", new Page.GetByTextOptions().setExact(true))
+                    .click();
+            var form = page.locator("details[open] form");
+            form.getByLabel("Title").fill("Skulls with less");
+            form.getByLabel("Reason").fill("Exposure index above target for eight weeks");
+            var sent = writes(page);
+            visit.context().clearCookies();
+            form.locator("button.first").click();
+            signIn(page, "physicist");
+            assertThat(page.getByText("was not sent under your name")).isVisible();
+            assertThat(sent).isEmpty();
+        }
+    }
+
+    @Test
+    void a_sheet_that_one_person_asked_for_is_not_printed_in_the_name_of_the_one_who_signs_in_for_it() {
+        try (var visit = SITE.visit(Screen.SMALL).as("radiographer")) {
+            var page = visit.open("/sheets");
+            assertThat(page.locator("#pages strong")).isVisible();
+            visit.context().clearCookies();
+            page.locator(".panel button.first").click();
+            signIn(page, "physicist");
+            assertThat(page.getByText("was not sent under your name")).isVisible();
+            assertThat(page.getByText("No sheet was printed yet.")).isVisible();
+        }
+    }
+
+    @Test
+    void who_could_not_be_signed_out_is_told_so() {
+        try (var visit = SITE.visit(Screen.SMALL).as("radiographer")) {
+            var page = visit.open("/changes");
+            page.route("**/api/v1/session", Route::abort);
+            button(page, "Sign out").click();
+            assertThat(page.getByText("You are still signed in.")).isVisible();
+            visit.assertAccessible();
+            page.unroute("**/api/v1/session");
+            page.locator(".whose").getByText("Sign out").click();
+            assertThat(button(page, "Sign in")).isVisible();
         }
     }
 

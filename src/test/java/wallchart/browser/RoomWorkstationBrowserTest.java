@@ -189,6 +189,22 @@ class RoomWorkstationBrowserTest {
         }
     }
 
+    @Test
+    void an_answer_of_the_kept_chart_gives_way_to_the_live_one_as_soon_as_there_is_one() {
+        try (var room = RoomPage.open(SITE, Screen.SMALL, "r1")) {
+            var visit = room.visit();
+            visit.context().setOffline(true);
+            room.type("ka12.4");
+            assertThat(room.page().locator(".technique"))
+                    .containsText(
+                            "the nearest kept thickness to 12.4 cm; at 12 cm it is 62 kV, 16 mAs (800 mA, 20 ms)");
+            visit.context().setOffline(false);
+            assertThat(room.page().locator(".technique")).not().containsText("Offline");
+            assertThat(room.page().locator("#technique-title")).containsText("12.4 cm");
+            assertThat(room.foot().locator(".mark").first()).hasText("live");
+        }
+    }
+
     private static void later(RoomPage room, int hours) {
         room.page()
                 .clock()

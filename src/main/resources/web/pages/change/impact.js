@@ -13,6 +13,8 @@ export function impactOf(impact, before, site, { edits, state }) {
   const context = { site, edits, open };
   return html`
     ${earlyStarts.map((early) => earlyStart(early, before, context))}
+    ${state === 'signed' && earlyStarts.length > 0
+      ? html`<p class="small">What a sooner start would have done was part of what was signed; whether it applied stands in the version's start.</p>` : nothing}
     ${earlyStarts.length === 0 ? nothing
       : html`<h3>For a start on ${moment(earlyStarts.at(-1).before)} or later: against version ${onVersion}</h3>`}
     ${physicistWords(impact, context)}

@@ -67,7 +67,7 @@ function concurrence({ change, impact, busy, own }, on) {
 function signature({ change, impact, findings, busy, own }, me, on) {
   const concurred = holds(change, impact);
   const needs = impact !== null && !concurred && overLimits(impact).length > 0;
-  const early = impact?.earlyStarts.at(-1);
+  const early = impact?.earlyStarts.findLast((one) => one.needsPhysicist) ?? impact?.earlyStarts.at(-1);
   const needsEarly = impact?.needsPhysicist && !concurred && !needs;
   const fast = change.kind === 'fast-track';
   const waits = needsEarly && !fast;
@@ -83,7 +83,8 @@ function signature({ change, impact, findings, busy, own }, me, on) {
     ${change.conflicts.length > 0
       ? html`<p class="tell caution"><strong>Others changed the same rows.</strong>Signing gives it back to its author.</p>` : nothing}
     ${fast && (needs || needsEarly) ? html`<p class="tell caution"><strong>Fast track.</strong>Signed without the physicist,
-      who looks at it within 72 hours. ${needs ? 'With a later start it needs the physicist first.' : ''}</p>` : nothing}
+      who looks at it within 72 hours. ${needs ? 'With a later start it needs the physicist first.'
+        : `With a later start that is before ${fromMinute(early.before)} it needs the physicist first.`}</p>` : nothing}
     ${early ? startWords(impact, early, waits) : nothing}
     <label class="field">What your signature states<input name="meaning" list="meanings" maxlength="200" required size="60" ?disabled=${off}
       .value=${kept.read()} @input=${(event) => kept.keep(event.target.value)}></label>
@@ -97,11 +98,14 @@ function signature({ change, impact, findings, busy, own }, me, on) {
     <div class="row">${password(off)}<button class="first" ?disabled=${busy || off}>Sign</button></div></form>`;
 }
 
+/** The first minute that is not before an instant: the field of the start knows no seconds. */
+const fromMinute = (instant) => moment(new Date(Math.ceil(Date.parse(instant) / 60_000) * 60_000).toISOString());
+
 /** A version waits for its day below this change: what the start decides, said where the start is chosen. */
 const startWords = (impact, early, waits) => html`<p class="tell caution"><strong>The start decides.</strong>Before
-  ${moment(early.before)} this change answers in place of version ${impact.onVersion} and brings its rows into force with it, earlier than
+  ${fromMinute(early.before)} this change answers in place of version ${impact.onVersion} and brings its rows into force with it, earlier than
   signed; see the impact.${waits
-    ? ` For that a medical physicist has to concur first: name a start from ${moment(early.before)} on, or wait for the physicist.` : ''}</p>`;
+    ? ` For that a medical physicist has to concur first: name a start from ${fromMinute(early.before)} on, or wait for the physicist.` : ''}</p>`;
 
 const statement = (impact) => ({ elements }) => ({
   password: elements.password.value,

@@ -40,8 +40,10 @@ function opening(path, bodyOf, texts) {
     Object.assign(state, { busy: true, failed: null });
     state.draw();
     try {
+      const requireSame = api.sameOwner();
       state.versions.delete(state.room);
       const versions = await versionsOf(state.room);
+      requireSame();
       const made = (await api.post(`/charts/${encodeURIComponent(state.room)}/${path}`, bodyOf(form.elements, versions))).data;
       texts.forEach((text) => text.forget());
       location.assign(`/changes/${made.id}`);

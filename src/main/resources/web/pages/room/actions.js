@@ -152,8 +152,9 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
     state.link = word; // without a token that is taken, only the kept chart answers, and says its age
     if (word === 'live') {
       state.tokenLater = false;
-      asking.back();
       if (told?.chart) now(told);
+      if (['pack', 'none'].includes(state.answer?.source)) asking.ask(state.answer.question); // stays until the live one is there
+      asking.back();
     } else if (word !== 'lost') needsToken(word === 'unknown-token' ? 401 : 403);
     draw();
   }
@@ -161,6 +162,7 @@ export function actions(state, { draw, redrawDialog, openDialog }) {
   /** What answers in the room now: an answer by another version, or other equipment, does not stand a moment longer. */
   function now({ chart, equipment }) {
     const before = state.answer?.technique ?? state.live;
+    if (before && (chart.version < before.chart.version || equipment.revision < before.equipment.revision)) return; // came late
     state.live = { chart, equipment };
     state.pack?.noticed(chart, equipment);
     const standing = state.answer !== null && state.answer.kind !== 'waiting';

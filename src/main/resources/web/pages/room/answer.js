@@ -117,10 +117,13 @@ function onTheOtherSide({ technique: { set }, otherSide }, unit) {
   if (!otherSide) return 'the live answer may differ, as nothing is kept beyond it in this band';
   const at = length(otherSide.cm, unit);
   if (!otherSide.set) return `no technique is kept at ${at}`;
-  return settingWords(otherSide.set) === settingWords(set) ? `the same at ${at}` : `at ${at} it is ${settingWords(otherSide.set)}`;
+  if (JSON.stringify(otherSide.set) === JSON.stringify(set)) return `the same at ${at}`;
+  const spot = otherSide.set.focalSpot === set.focalSpot ? '' : `, ${otherSide.set.focalSpot} focal spot`;
+  return `at ${at} it is ${settingWords(otherSide.set)}${spot}`;
 }
 
-const settingWords = ({ kV, mAs, aec }) => `${kV} kV, ${aec ? `AEC, back-up ${aec.backupMAs}` : mAs} mAs`;
+const settingWords = ({ kV, mAs, mA, timeMs, aec }) => (aec ? `${kV} kV, AEC, back-up ${aec.backupMAs} mAs`
+  : `${kV} kV, ${mAs} mAs (${mA} mA, ${timeMs} ms)`);
 
 /** The technique's own; the one that stands under every answer is in the foot. */
 function cautions({ cautions: all }, state) {

@@ -37,6 +37,7 @@ class Pack {
   #highest = 0;
   #answers = null;
   #trouble = null;
+  #away = false;
   #renewing = null;
   #timer = null;
   #renewed = () => {};
@@ -148,7 +149,7 @@ class Pack {
   noticed(chart, equipment) {
     const other = chart.digest !== this.head.chart.digest || chart.version !== this.head.chart.version
       || equipment.digest !== this.head.equipment.digest;
-    if (other || this.#trouble?.code === 'unreachable') this.renew();
+    if (other || this.#away) this.renew();
   }
 
   async #attempt() {
@@ -161,9 +162,9 @@ class Pack {
     } catch (failed) {
       trouble = spoken(failed);
     }
-    const away = trouble?.code === 'unreachable' || trouble?.status >= 500;
-    this.#timer = setTimeout(() => this.renew(), away ? TRY_AGAIN_MS : RENEW_MS);
-    this.#tell(trouble, newer);
+    this.#away = trouble?.code === 'unreachable' || trouble?.status >= 500;
+    this.#timer = setTimeout(() => this.renew(), this.#away ? TRY_AGAIN_MS : RENEW_MS);
+    this.#tell((this.#away && this.head && this.#fallen()) || trouble, newer);
     return newer;
   }
 

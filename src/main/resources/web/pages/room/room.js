@@ -136,6 +136,14 @@ async function offer(text) {
   draw();
 }
 
+/** An address with a token that was pasted over this one. */
+async function fromAddress() {
+  const before = tokens.token(room);
+  const text = tokens.fromAddress(room);
+  if (tokens.token(room) !== before) await changeTo(tokens.token(room));
+  else await offer(text);
+}
+
 /** Opens the kept pack, or fetches it; everything that the page lists comes from it. */
 async function start() {
   state.opening = true;
@@ -213,6 +221,7 @@ whenNewer((changeOver) => window.setInterval(() => { if (!busy()) changeOver(); 
 window.setInterval(pulse, PULSE_MS);
 window.addEventListener('online', pulse);
 window.addEventListener('offline', pulse);
+window.addEventListener('hashchange', fromAddress);
 await start();
 await offer(linked);
 await pulse();

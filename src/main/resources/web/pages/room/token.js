@@ -25,7 +25,7 @@ export async function findTrouble(room, given) {
     await api.get(`/rooms/${encodeURIComponent(room)}`, { token: given, timeoutMs: PATIENCE_MS });
     return null;
   } catch (failed) {
-    return TROUBLE[failed.status] ?? UNCHECKED;
+    return TROUBLE[failed.status] ?? (failed.status < 500 ? { ...UNCHECKED, text: `${failed.message}. Everything here stays as it was.` } : UNCHECKED);
   }
 }
 

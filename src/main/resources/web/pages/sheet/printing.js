@@ -102,9 +102,11 @@ async function print(redraw, done) {
 }
 
 async function fetchSheet() {
+  const requireSame = api.sameOwner();
   let answer = await ask();
   if (answer.status === 401) {
     await askForSignIn();
+    requireSame();
     answer = await ask();
   }
   if (!answer.ok) throw new api.Problem(answer.status, await answer.json());

@@ -89,7 +89,9 @@ function part({ region, patientGroup }) {
 async function takeDown(sheet) {
   page.said = '';
   try {
+    const requireSame = api.sameOwner();
     const seen = await api.get(`/sheets/${sheet}`);
+    requireSame();
     if (!seen.data.takenDownAt) await api.post(`/sheets/${sheet}/taken-down`, undefined, { ifMatch: seen.etag });
     page.said = `Sheet ${sheet} is noted as taken down.`;
     await load();
