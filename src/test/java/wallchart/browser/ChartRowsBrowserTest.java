@@ -265,7 +265,7 @@ class ChartRowsBrowserTest {
             page.keyboard().press("ArrowRight");
             assertThat(page.locator("#reading")).not().hasText(before);
             assertThat(page.locator("#thickness"))
-                    .hasAttribute("aria-valuetext", Pattern.compile("Thickness: .* Set: .* kV.*"));
+                    .hasAttribute("aria-valuetext", Pattern.compile("Thickness: .* Set by the console: .* kV.*"));
             page.goBack();
             assertThat(page.locator("#words")).hasValue("pelvis ap");
             visit.assertClean();

@@ -186,14 +186,15 @@ class PackBrowserTest {
     @Test
     void what_only_the_service_can_tell_is_refused_with_what_to_do() {
         var instead = ": use the sheet on the wall, or ask again when the service is back";
+        var both = ": ask with one of them, or wait until the service is back; local rules for anything else";
         assertThat(asked("thicknessCm: 12, sidCm: 112"))
                 .isEqualTo("only the SID of the row, 110 cm, is kept here, and on the wall: set the row's SID, 110 cm,"
                         + " or wait until the service is back; local rules for anything else");
         assertThat(asked("thicknessCm: 12, sidCm: 110")).isEqualTo("KNEE/ap/adult/table-bucky/10-13 at 12 = 12");
         assertThat(asked("thicknessCm: 12, adjust: ['plaster-dry', 'bone-loss']"))
-                .isEqualTo("only one adjustment, or one other grid, is kept here, not both" + instead);
+                .isEqualTo("only one adjustment, or one other grid, is kept here, not both" + both);
         assertThat(asked("thicknessCm: 12, adjust: 'plaster-dry', grid: 'none'"))
-                .isEqualTo("only one adjustment, or one other grid, is kept here, not both" + instead);
+                .isEqualTo("only one adjustment, or one other grid, is kept here, not both" + both);
         assertThat(asked("thicknessCm: 12, adjust: 'mud'"))
                 .isEqualTo("the chart kept here has no adjustment mud" + instead);
         assertThat(asked("thicknessCm: 12, patientGroup: 'giants'"))

@@ -62,7 +62,10 @@ export class PackAnswers {
       return notKept(`only the SID of the row, ${row.sidCm} cm, is kept here, and on the wall`,
         `set the row's SID, ${row.sidCm} cm, or wait until the service is back; local rules for anything else`);
     }
-    if (adjust.length + (otherGrid ? 1 : 0) > 1) return notKept('only one adjustment, or one other grid, is kept here, not both');
+    if (adjust.length + (otherGrid ? 1 : 0) > 1) {
+      return notKept('only one adjustment, or one other grid, is kept here, not both',
+        'ask with one of them, or wait until the service is back; local rules for anything else');
+    }
     const own = this.#pack.answers[row.key];
     const kept = otherGrid ? own.grids[grid] : adjust.length ? own.adjusted[adjust[0]] : own.plain;
     if (!kept) return notKept(`the chart kept here has no ${otherGrid ? `grid ${grid}` : `adjustment ${adjust[0]}`}`);
