@@ -16,8 +16,7 @@ import wallchart.web.view.Json;
 /**
  * The script that keeps the room page at its workstation, with the list of what the page loads: found by following what HTML, style
  * sheets and scripts name, so nobody has to keep a list. Each file has its digest there, and their digest is the name of the build: a
- * new build is kept as a whole beside the old one, and old and new are never mixed. What is named but not there is not kept: the page goes
- * without it anyway. What is named and not there is not kept: the page
+ * new build is kept as a whole beside the old one, and old and new are never mixed. What is named but not there is not kept: the page
  * itself goes without it too.
  */
 final class RoomWorker {

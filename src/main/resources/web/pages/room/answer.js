@@ -2,7 +2,7 @@
 import { html, nothing } from '/pages/lit-html.js';
 import { length, lengthNumber, spoken, trimmed } from '/pages/words.js';
 import { chambers } from './chambers.js';
-import { withLine, withWords } from './differing.js';
+import { forWords, withLine } from './differing.js';
 import { sentence } from './sentences.js';
 
 /** The technique of an answer. */
@@ -10,7 +10,7 @@ export function technique(state, act) {
   const { technique: told } = state.answer;
   return html`
     <section class="technique" aria-labelledby="technique-title">
-      <h2 id="technique-title" class="unseen">${titleWords(told, state)}</h2>
+      <h2 id="technique-title" class="unseen">Technique ${forWords(told, state)}</h2>
       <div class="beside">
         <div class="figures">
           ${told.set.aec ? automatic(told, state) : manual(told, state)}
@@ -23,11 +23,6 @@ export function technique(state, act) {
       ${cautions(told, state)}
       ${cost(told, state)}
     </section>`;
-}
-
-function titleWords(told, state) {
-  const differs = withWords(told, state);
-  return `Technique for ${length(told.asked.thicknessCm, state.unit)}${differs.length ? `, with ${differs.join('; ')}` : ''}`;
 }
 
 /** Set at the collimator like the field, and easily forgotten in either direction. */

@@ -20,7 +20,7 @@ export function adjustmentWords(name, { adjustments }) {
 const adjustments = ({ asked }, { head }) => asked.adjustments.map((name) => adjustmentWords(name, head));
 
 /** All that the technique has otherwise than its row, each in words. */
-export function withWords(technique, state) {
+function withWords(technique, state) {
   const { set, row } = technique;
   const { head, unit } = state;
   return [
@@ -57,4 +57,10 @@ function droppedWords({ adjust, sidCm, grid }, head, unit) {
     ...(sidCm === null ? [] : [`SID ${length(sidCm, unit)}`]),
     ...(grid === null ? [] : [gridWords(grid, head, unit)]),
   ];
+}
+
+/** 'for 12.4 cm', and what is not as the row has it behind it. */
+export function forWords(told, state) {
+  const differs = withWords(told, state);
+  return `for ${length(told.asked.thicknessCm, state.unit)}${differs.length ? `, with ${differs.join('; ')}` : ''}`;
 }

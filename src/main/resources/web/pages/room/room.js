@@ -9,7 +9,7 @@ import { entry, ruler } from './entry.js';
 import { placing, technique } from './answer.js';
 import { refusal } from './refusal.js';
 import { adjusting } from './adjusting.js';
-import { droppedNote, withWords } from './differing.js';
+import { droppedNote, forWords } from './differing.js';
 import { newsNote } from './news.js';
 import { steps } from './steps.js';
 import { foot, head, keptTrouble } from './standing.js';
@@ -20,7 +20,6 @@ import * as idle from './idle.js';
 import * as tokens from './token.js';
 import { EMPTY } from './state.js';
 import { number } from './thickness.js';
-import { length } from '/pages/words.js';
 import { roomIn } from '/pages/address.js';
 
 const PULSE_MS = 10_000;
@@ -50,10 +49,9 @@ const notes = () => (state.chosen ? html`${newsNote(state)}${droppedNote(state, 
 function spoken() {
   const { answer } = state;
   if (answer?.kind !== 'technique') return state.chosen ? '' : listWords(state);
-  const { set, asked } = answer.technique;
+  const { set } = answer.technique;
   const control = set.aec ? `AEC, back-up ${set.aec.backupMAs} mAs` : `${set.mAs} mAs`;
-  const differs = withWords(answer.technique, state);
-  return `${set.kV} kV, ${control}, for ${length(asked.thicknessCm, state.unit)}${differs.length ? `, with ${differs.join('; ')}` : ''}`;
+  return `${set.kV} kV, ${control}, ${forWords(answer.technique, state)}`;
 }
 
 const ask = () => html`
